@@ -89,7 +89,7 @@ find_jdk() {
 # True if the Maven program $1 is new enough for this build (3.9.9 or later in the 3.x line).
 is_new_maven() {
   local version
-  version=$(JAVA_HOME=$jdk "$1" -v 2>/dev/null | sed -n 's/.*Apache Maven \([0-9.]*\).*/\1/p' | head -n 1)
+  version=$(cd / && JAVA_HOME=$jdk "$1" -v 2>/dev/null | sed -n 's/.*Apache Maven \([0-9.]*\).*/\1/p' | head -n 1)
   case $version in
     3.9.9 | 3.9.[1-9][0-9]* | 3.[1-9][0-9].*) return 0 ;;
     *) return 1 ;;
@@ -117,9 +117,10 @@ find_maven() {
   say "Fetching Maven $maven_version with the Maven that is here ..."
   mkdir -p "$tools" 2>/dev/null || fail "cannot write to $tools: name a folder in STILLROOM_CACHE."
   rm -rf "$tools/apache-maven-$maven_version"
-  if ! JAVA_HOME=${old_maven_java:-$jdk} "$old" -B -q "$dependency_plugin:unpack" \
+  # Away from the checkout, whose build extension the old Maven could not load.
+  if ! (cd "$tools" && JAVA_HOME=$jdk "$old" -B -q "$dependency_plugin:unpack" \
     "-Dartifact=org.apache.maven:apache-maven:$maven_version:zip:bin" \
-    "-DoutputDirectory=$tools" </dev/null >"$tools/fetch.log" 2>&1 || [ ! -f "$own" ]; then
+    "-DoutputDirectory=$tools" </dev/null) >"$tools/fetch.log" 2>&1 || [ ! -f "$own" ]; then
     explain_failure "$tools/fetch.log" "Maven $maven_version could not be fetched"
   fi
   chmod +x "$own"
