@@ -22,6 +22,7 @@ final class TeiHeader {
     private final Deque<String> path = new ArrayDeque<>();
     private final StringBuilder words = new StringBuilder();
     private String attribute = "";
+    private String noteType = "";
     private int line = 1;
 
     void take(XMLStreamReader xml, int event) {
@@ -29,6 +30,7 @@ final class TeiHeader {
             path.push(xml.getLocalName());
             words.setLength(0);
             attribute = date(xml);
+            noteType = String.valueOf(xml.getAttributeValue(null, "type"));
             line = Math.max(1, xml.getLocation().getLineNumber());
             language(xml);
         } else if (event == XMLStreamReader.CHARACTERS || event == XMLStreamReader.CDATA) {
@@ -79,7 +81,7 @@ final class TeiHeader {
             case "date" -> path.contains("change") ? Optional.empty() : Optional.of("date");
             case "licence" -> Optional.of("rights");
             case "term", "catDesc" -> Optional.of("trade");
-            case "note" -> Optional.of("notes");
+            case "note" -> Optional.of(noteType.equals("trade") ? "trade" : "notes");
             default ->
                     path.contains("respStmt") && name.equals("name")
                             ? Optional.of("transcriber")
