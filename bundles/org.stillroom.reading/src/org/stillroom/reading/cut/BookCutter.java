@@ -1,0 +1,37 @@
+package org.stillroom.reading.cut;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.stillroom.model.source.Source;
+
+/**
+ * Cuts a whole book into its recipes and everything else.
+ *
+ * <p>Goes over the book twice. The first look collects what may be titles and how each is set, what
+ * its contents or index lists, and how much every paragraph reads like a recipe; it learns which
+ * ways of setting a title this book uses for recipes. The second look decides, title by title, by a
+ * sum of points that {@link Judge} explains. What the file itself marks as a heading or a recipe
+ * outranks both. Takes time in proportion to the length of the text. Immutable and safe for use by
+ * several threads.
+ */
+public final class BookCutter {
+
+    private final Cues cues = Cues.house();
+
+    /** Cuts a source; a text without recipes gives sections alone. */
+    public Cut cut(Source source) {
+        Structure structure = new Structure(source);
+        Lines lines = new Lines(structure.text());
+        Listing listing = new Listing(lines, lines.count());
+        List<Unit> units = new Splitter(structure, lines, listing, cues).split();
+        Judge judge = new Judge(structure, listing, cues);
+        List<Unit> judged = judge.decide(new ArrayList<>(units));
+        List<Stretch> stretches = new Assembler(structure, cues).assemble(judged);
+        return new CutWriter(source, listing).write(stretches);
+    }
+
+    /** A stretch that the cut assigns to a recipe, or to no recipe, by UTF-16 units. */
+    record Stretch(
+            int start, int end, Optional<Head> head, org.stillroom.model.source.Section.Kind kind) {}
+}

@@ -1,0 +1,240 @@
+package org.stillroom.reading.cut;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.stillroom.model.text.Folding;
+
+/**
+ * Decides which of the possible titles head a recipe.
+ *
+ * <p>Each title gets points: for what follows (up to 3.5 where it reads like a recipe, down to -3
+ * where it does not), for the book's habit (up to 2 either way, by the share of titles set alike
+ * that head recipes), for standing in the contents or index (2), for its words, and for how it is
+ * set. More than nought makes it a title. The decision is taken three times, because what follows a
+ * title ends at the next one.
+ */
+final class Judge {
+
+    private static final int ROUNDS = 3;
+    private static final int REACH = 8;
+    private static final double LEAST = 0.13;
+
+    private final Structure structure;
+    private final Listing listing;
+    private final Cues cues;
+
+    Judge(Structure structure, Listing listing, Cues cues) {
+        this.structure = structure;
+        this.listing = listing;
+        this.cues = cues;
+    }
+
+    /** Returns the units, their titles decided. */
+    List<Unit> decide(List<Unit> units) {
+        List<Integer> heads = new ArrayList<>();
+        for (int i = 0; i < units.size(); i++) {
+            if (units.get(i).head().isPresent()) {
+                heads.add(i);
+                Head head = head(units, i);
+                head.listed = listing.lists(head.key);
+                head.accepted = prior(head) > -2;
+            }
+        }
+        boolean confirms = listingConfirms(units, heads);
+        boolean marked = heads.stream().anyMatch(i -> head(units, i).place == Head.Place.MARKED);
+        for (int round = 0; round < ROUNDS; round++) {
+            for (int i : heads) {
+                head(units, i).body = bodyAfter(units, i, round);
+            }
+            Map<String, double[]> habits = habits(units, heads, round);
+            for (int n = 0; n < heads.size(); n++) {
+                Head head = head(units, heads.get(n));
+                head.points = prior(head)
+                        + body(head)
+                        + habit(habits.get(head.style()))
+                        + confirmation(head, confirms)
+                        + setting(units, heads.get(n), marked)
+                        + sequence(units, heads, n);
+            }
+            for (int i : heads) {
+                Head head = head(units, i);
+                head.accepted = head.points > 0;
+            }
+        }
+        return units;
+    }
+
+    private static Head head(List<Unit> units, int i) {
+        return units.get(i).head().orElseThrow();
+    }
+
+    /** What the title's own words say. */
+    private double prior(Head head) {
+        String words = head.title.words();
+        double points = TitleWords.points(words, cues);
+        if (cues.heading(Folding.foldWord(words)).isPresent()) {
+            points -= 8;
+        }
+        return points;
+    }
+
+    private boolean listingConfirms(List<Unit> units, List<Integer> heads) {
+        long listed = heads.stream().filter(i -> head(units, i).listed).count();
+        return listing.size() >= 5 && listed >= 5 && listed * 2 >= listing.size() * 0.8;
+    }
+
+    /** What comes after the title, up to the next one that is accepted. */
+    private BodyScore bodyAfter(List<Unit> units, int at, int round) {
+        Unit own = units.get(at);
+        BodyScore best = own.kind() == Unit.Kind.BODY ? own.score() : BodyScore.NONE;
+        double weight = own.kind() == Unit.Kind.BODY ? 0.9 : 1;
+        int end = Math.min(units.size(), at + 1 + REACH);
+        for (int i = at + 1; i < end; i++) {
+            Unit unit = units.get(i);
+            if (unit.kind() == Unit.Kind.LISTING) {
+                break;
+            }
+            if (unit.head().isPresent() && head(units, i).accepted
+                    && !(round == 0 && head(units, i).place == Head.Place.SENTENCE)) {
+                break;
+            }
+            if (unit.kind() == Unit.Kind.HEAD && closes(head(units, i))) {
+                break;
+            }
+            if (unit.kind() == Unit.Kind.BODY) {
+                BodyScore score = unit.score();
+                if (score.value() * weight > best.value()) {
+                    best = scaled(score, weight);
+                }
+                weight *= 0.92;
+            }
+        }
+        return best;
+    }
+
+    /** Tells whether a line that heads no recipe still ends the one above it. */
+    private boolean closes(Head head) {
+        return head.place == Head.Place.MARKED
+                || head.blankBefore && head.letters == Head.Letters.CAPITALS
+                || cues.heading(Folding.foldWord(head.title.words())).isPresent();
+    }
+
+    private static BodyScore scaled(BodyScore s, double weight) {
+        return new BodyScore(
+                s.words(), s.value() * weight, s.mean(), s.amounts(), s.verbs(), s.ingredients(),
+                s.references(), s.narrative());
+    }
+
+    private static double body(Head head) {
+        BodyScore body = head.body;
+        if (body.words() == 0) {
+            return -7;
+        }
+        double low = body.value() >= LEAST || body.references() > 0 ? 0 : body.value() < 0.08 ? -5.5 : -4;
+        return low + Math.max(-3, Math.min(3.5, (body.value() - 0.16) * 18));
+    }
+
+    private Map<String, double[]> habits(List<Unit> units, List<Integer> heads, int round) {
+        Map<String, double[]> habits = new HashMap<>();
+        for (int i : heads) {
+            Head head = head(units, i);
+            double[] counts = habits.computeIfAbsent(head.style(), k -> new double[2]);
+            counts[0]++;
+            boolean good = round == 0 ? head.body.value() >= BodyScore.RECIPE : head.accepted;
+            counts[1] += good ? 1 : 0;
+        }
+        return habits;
+    }
+
+    private static double habit(double[] counts) {
+        double share = counts[1] / counts[0];
+        return (2 * share - 1) * 2 * Math.min(1, counts[0] / 6);
+    }
+
+    private static double confirmation(Head head, boolean confirms) {
+        if (head.listed) {
+            return 2;
+        }
+        return confirms ? -0.7 : 0;
+    }
+
+    /** How the title is set in the page. */
+    private double setting(List<Unit> units, int at, boolean marked) {
+        Head head = head(units, at);
+        double points = head.blankBefore ? 0.3 : 0;
+        points += switch (head.place) {
+            case MARKED -> 0.5;
+            case OWN_LINE -> (head.letters == Head.Letters.SENTENCE ? -0.5 : 0)
+                    + (head.emphasis ? 0.5 : 0)
+                    + (marked && !head.emphasis ? -1.5 : 0);
+            case RUN_IN -> head.manner.equals("stop") ? -0.8 : -0.3;
+            case MIDDLE -> -1;
+            case SENTENCE, LEAD_IN -> -1.5;
+        };
+        if (at == 0 && !head.listed) {
+            points -= 2;
+        }
+        if (followsChapter(units, at)) {
+            points -= 4;
+        }
+        if (head.place != Head.Place.OWN_LINE && head.place != Head.Place.MARKED && isWeak(head)
+                && followsTitle(units, at)) {
+            points -= 3;
+        }
+        return points;
+    }
+
+    /** Tells whether the title is a chapter's, directly under the line that counts the chapters. */
+    private boolean followsChapter(List<Unit> units, int at) {
+        Head head = head(units, at);
+        if (at == 0 || units.get(at - 1).kind() != Unit.Kind.HEAD || head.place != Head.Place.OWN_LINE) {
+            return false;
+        }
+        Head above = head(units, at - 1);
+        String words = Folding.foldWord(above.title.words());
+        return !above.accepted
+                && words.startsWith("chapter")
+                && Splitter.count(words) <= 2;
+    }
+
+    private static boolean isWeak(Head head) {
+        return head.place == Head.Place.SENTENCE || head.manner.equals("stop")
+                || head.manner.equals("italics") && !head.stop;
+    }
+
+    /** Tells whether the paragraph directly follows a title of its own. */
+    private static boolean followsTitle(List<Unit> units, int at) {
+        int i = at - 1;
+        while (i >= 0 && units.get(i).kind() == Unit.Kind.NOISE) {
+            i--;
+        }
+        return i >= 0 && units.get(i).kind() == Unit.Kind.HEAD && head(units, i).accepted;
+    }
+
+    /** Numbers that count on from the title before, or to the one after, speak for both. */
+    private static double sequence(List<Unit> units, List<Integer> heads, int n) {
+        int own = number(units, heads, n);
+        if (own < 0) {
+            return 0;
+        }
+        for (int near = 1; near <= 3; near++) {
+            if (number(units, heads, n - near) == own - 1 && own > 1
+                    || number(units, heads, n + near) == own + 1) {
+                return 1;
+            }
+        }
+        return 0;
+    }
+
+    private static int number(List<Unit> units, List<Integer> heads, int n) {
+        if (n < 0 || n >= heads.size()) {
+            return -9;
+        }
+        String words = head(units, heads.get(n)).title.number().orElse("");
+        boolean digits = !words.isEmpty() && words.length() < 6
+                && words.chars().allMatch(c -> c >= '0' && c <= '9');
+        return digits ? Integer.parseInt(words) : -9;
+    }
+}

@@ -1,0 +1,445 @@
+package org.stillroom.reading.cut;
+
+import java.util.Optional;
+
+/**
+ * Finds titles that run into the text of their recipe: side heads, numbered paragraphs, emphasised
+ * first words, and the first words of a sentence.
+ *
+ * <p>Looks at most a hundred and sixty characters ahead of any place.
+ */
+final class RunIn {
+
+    /** A title in the middle of a paragraph, with the places where it starts and its text goes on. */
+    record Found(Head head, int start, int end) {}
+
+    private static final int REACH = 160;
+    private static final int MOST_WORDS = 14;
+
+    private final Structure structure;
+    private final String text;
+    private final Cues cues;
+
+    RunIn(Structure structure, Cues cues) {
+        this.structure = structure;
+        this.text = structure.text();
+        this.cues = cues;
+    }
+
+    /** Returns the title that a paragraph starts with. */
+    Optional<Head> atStart(int from, int to, boolean blank) {
+        int start = skipQuote(from, to);
+        int bold = start;
+        while (bold < to && text.charAt(bold) == '*') {
+            bold++;
+        }
+        int words = TitleText.numberEnd(text, start, to);
+        boolean numbered = words > start;
+        if (!numbered && bold > start) {
+            words = start;
+        }
+        return emphasised(from, words, to, blank, numbered)
+                .or(() -> capitals(from, skip(from, to), to, blank))
+                .or(() -> dashed(from, skip(from, to), to, blank))
+                .or(() -> stopped(from, skip(from, to), to, blank))
+                .or(() -> sentence(from, skip(from, to), to, blank));
+    }
+
+    private int skip(int from, int to) {
+        return TitleText.numberEnd(text, skipQuote(from, to), to);
+    }
+
+    private int skipQuote(int from, int to) {
+        int at = from;
+        while (at < to && (Lines.isBlank(text.charAt(at)) || text.charAt(at) == '¶')) {
+            at++;
+        }
+        return at;
+    }
+
+    /** Returns the next title that starts inside a paragraph, after a closed sentence. */
+    Found next(int from, int to) {
+        for (int at = from; at < to - 8; at++) {
+            char c = text.charAt(at);
+            if (c != '.' && c != '!' && c != '?' && c != ')' && c != '”' && c != ']') {
+                continue;
+            }
+            int start = at + 1;
+            while (start < to && (Lines.isBlank(text.charAt(start)) || text.charAt(start) == '—')) {
+                start++;
+            }
+            if (start == at + 1 || start >= to - 8 || !mayOpen(start, to)) {
+                continue;
+            }
+            Optional<Head> head = inside(start, to);
+            if (head.isPresent()) {
+                return new Found(head.get(), start, head.get().end);
+            }
+        }
+        return null;
+    }
+
+    private boolean mayOpen(int start, int to) {
+        char c = text.charAt(start);
+        char next = text.charAt(start + 1);
+        return c == '_'
+                || c == '*'
+                || Character.isUpperCase(c) && Character.isUpperCase(next)
+                || c == 'A' && text.startsWith("Another", start)
+                || c == 'D' && text.startsWith("Ditto", start)
+                || (c == 'N' || c == '(' || Character.isDigit(c))
+                        && TitleText.numberEnd(text, start, to) > start
+                || structure.emphasisEnd(start, to) > 0;
+    }
+
+    private Optional<Head> inside(int start, int to) {
+        int words = TitleText.numberEnd(text, start, to);
+        Optional<Head> found =
+                emphasised(start, words, to, false, words > start)
+                        .filter(h -> h.stop)
+                        .or(() -> capitals(start, words, to, false).filter(h -> h.stop));
+        if (found.isEmpty() && (words > start || text.startsWith("Another", start)
+                || text.startsWith("Ditto", start))) {
+            found = dashed(start, words, to, false);
+        }
+        return found.map(h -> moved(h, Head.Place.MIDDLE));
+    }
+
+    private Head moved(Head h, Head.Place place) {
+        return new Head(
+                place, h.manner, h.level, h.letters, h.emphasis, h.blankBefore, h.stop, h.title, h.start, h.end);
+    }
+
+    private Optional<Head> emphasised(int from, int at, int to, boolean blank, boolean numbered) {
+        int end = structure.emphasisEnd(at, to);
+        if (end < 0 || end - at > REACH || end >= to) {
+            return Optional.empty();
+        }
+        int after = afterStop(end, to);
+        boolean stop = after > end || ".:".indexOf(plainBefore(end)) >= 0;
+        return head("italics", from, end, after, to, blank, stop);
+    }
+
+    private char plainBefore(int end) {
+        int at = end - 1;
+        while (at > 0 && "_*".indexOf(text.charAt(at)) >= 0) {
+            at--;
+        }
+        return text.charAt(at);
+    }
+
+    /** Returns the place after a stop, dash or colon, or the place itself where there is none. */
+    private int afterStop(int at, int to) {
+        int after = at;
+        while (after < to && ".:—–-_*".indexOf(text.charAt(after)) >= 0) {
+            after++;
+        }
+        int blank = after;
+        while (blank < to && text.charAt(blank) == ' ') {
+            blank++;
+        }
+        if (blank < to && text.charAt(blank) == '—') {
+            return blank + 1;
+        }
+        boolean lone = after == at + 1 && text.charAt(at) == '-';
+        return lone ? at : after;
+    }
+
+    /** Words in capitals: “GREEN PUNCH.—Take”, “Lemon WHEY. Boil”, “PORT NEGUS is made”. */
+    private Optional<Head> capitals(int from, int at, int to, boolean blank) {
+        int end = at;
+        int next = at;
+        int words = 0;
+        int letters = 0;
+        int limit = Math.min(to, at + REACH);
+        while (next < limit) {
+            char c = text.charAt(next);
+            if (!Character.isLetterOrDigit(c)) {
+                boolean between = Lines.isBlank(c) || "'’&-,()“”\"‘".indexOf(c) >= 0
+                        || c == '.' && isAbbreviation(next);
+                if (!between) {
+                    break;
+                }
+                next++;
+                continue;
+            }
+            int wordEnd = BodyScore.wordEnd(text, next, limit);
+            if (Character.isDigit(c)) {
+                wordEnd = next + 1;
+            }
+            boolean upper = isUpper(next, wordEnd);
+            if (!upper && !(words > 0 && isConnector(next, wordEnd) && capitalFollows(wordEnd, limit))) {
+                break;
+            }
+            words++;
+            letters += upper ? wordEnd - next : 0;
+            next = wordEnd;
+            end = wordEnd;
+        }
+        while (end < limit && ")”\"’".indexOf(text.charAt(end)) >= 0) {
+            end++;
+        }
+        if (letters < 3 || end >= to || words > MOST_WORDS) {
+            return Optional.empty();
+        }
+        int after = afterStop(end, to);
+        boolean stop = after > end;
+        String only = words == 1 ? BodyScore.fold(text, at, BodyScore.wordEnd(text, at, to)) : "";
+        boolean name = cues.is(only, Cues.DRINK | Cues.INGREDIENT);
+        if (words == 1 && !name && (!stop || cues.is(only, Cues.VERB)) || words == 2 && !stop && !twoNames(at, end)) {
+            return Optional.empty();
+        }
+        return head("capitals", from, end, after, to, blank, stop);
+    }
+
+    /** Two capitals without a stop are a title only if one of them names a drink or an ingredient. */
+    private boolean twoNames(int at, int end) {
+        int wordEnd = BodyScore.wordEnd(text, at, end);
+        String first = BodyScore.fold(text, at, wordEnd);
+        String rest = BodyScore.fold(text, Math.min(end, wordEnd + 1), end);
+        return cues.is(rest, Cues.DRINK | Cues.INGREDIENT) && !cues.is(first, Cues.VERB);
+    }
+
+    private boolean isAbbreviation(int stop) {
+        int start = stop;
+        while (start > 0 && Character.isLetter(text.charAt(start - 1))) {
+            start--;
+        }
+        String word = text.substring(start, stop).toLowerCase(java.util.Locale.ROOT);
+        return switch (word) {
+            case "mr", "mrs", "dr", "st", "no", "col", "capt", "gen", "messrs", "rev", "sir" -> true;
+            default -> word.length() == 1 && start > 0 && stop + 2 < text.length()
+                    && (Character.isUpperCase(text.charAt(stop + 1))
+                            || text.charAt(stop + 1) == ' ' && Character.isUpperCase(text.charAt(stop + 2)));
+        };
+    }
+
+    private boolean isUpper(int from, int to) {
+        for (int i = from; i < to; i++) {
+            if (Character.isLowerCase(text.charAt(i)) && !(i == to - 1 && i > 0
+                    && "'’".indexOf(text.charAt(i - 1)) >= 0)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean isConnector(int from, int to) {
+        return switch (text.substring(from, to)) {
+            case "and", "or", "of", "with", "the", "to", "for", "a", "in", "à", "de", "No", "la",
+                    "le", "called", "from", "du", "des", "au", "without" -> true;
+            default -> false;
+        };
+    }
+
+    private boolean capitalFollows(int at, int limit) {
+        int next = at;
+        while (next < limit && !Character.isLetterOrDigit(text.charAt(next)) && ".—:".indexOf(text.charAt(next)) < 0) {
+            next++;
+        }
+        if (next >= limit || !Character.isLetterOrDigit(text.charAt(next))) {
+            return false;
+        }
+        int end = BodyScore.wordEnd(text, next, limit);
+        return isUpper(next, end) || isConnector(next, end);
+    }
+
+    /** A title closed by a stop and a dash, or by a colon and a dash. */
+    private Optional<Head> dashed(int from, int at, int to, boolean blank) {
+        int limit = Math.min(to - 2, at + REACH);
+        for (int i = at + 2; i < limit; i++) {
+            char c = text.charAt(i);
+            if (c != '.' && c != ':' && c != '—' && c != '–' && c != ')') {
+                continue;
+            }
+            if (c == '.' && isAbbreviation(i)) {
+                continue;
+            }
+            int dash = i + (c == '.' || c == ':' || c == ')' ? 1 : 0);
+            while (dash < to && text.charAt(dash) == ' ') {
+                dash++;
+            }
+            boolean long1 = dash < to && (text.charAt(dash) == '—' || text.charAt(dash) == '–');
+            boolean long2 = dash + 1 < to && text.charAt(dash) == '-' && text.charAt(dash + 1) == '-';
+            boolean short1 = c == '.' && dash == i + 1 && dash + 1 < to && text.charAt(dash) == '-'
+                    && Character.isUpperCase(text.charAt(dash + 1));
+            if (c == ')' && !long1 && !long2) {
+                continue;
+            }
+            if (!long1 && !long2 && !short1) {
+                return Optional.empty();
+            }
+            if (c == '—' && !opens(i + 1, to)) {
+                return Optional.empty();
+            }
+            int after = dash + 1;
+            while (after < to && "-—–".indexOf(text.charAt(after)) >= 0) {
+                after++;
+            }
+            return head("dash", from, i, after, to, blank, true);
+        }
+        return Optional.empty();
+    }
+
+    private boolean opens(int at, int to) {
+        int next = at;
+        while (next < to && " —–-".indexOf(text.charAt(next)) >= 0) {
+            next++;
+        }
+        char c = next < to ? text.charAt(next) : ' ';
+        return Character.isUpperCase(c) || Character.isDigit(c) || c == '½' || c == '℞' || c == '¼';
+    }
+
+    /** A short first sentence: “Green Punch. Take”, “12. To make shrub: Take”. */
+    private Optional<Head> stopped(int from, int at, int to, boolean blank) {
+        int limit = Math.min(to - 2, at + 80);
+        for (int i = at + 2; i < limit; i++) {
+            char c = text.charAt(i);
+            if (c == ';' || c == '!' || c == '?') {
+                return Optional.empty();
+            }
+            if (c != '.' && c != ':' || c == '.' && isAbbreviation(i)) {
+                continue;
+            }
+            boolean numbered = at > from;
+            String words = text.substring(at, i);
+            Head.Letters letters = Head.letters(words);
+            boolean set = letters != Head.Letters.SENTENCE || numbered || isInfinitive(words);
+            int n = Splitter.count(words);
+            if (!set || n > (numbered || isInfinitive(words) ? 12 : 7) || !opens(i + 1, to)) {
+                return Optional.empty();
+            }
+            return head(numbered ? "number" : "stop", from, i, i + 1, to, blank, true);
+        }
+        return Optional.empty();
+    }
+
+    /** Tells whether words start with “to” and a verb, as in “To make”, “How to mull”. */
+    boolean isInfinitive(String words) {
+        String folded = words.toLowerCase(java.util.Locale.ROOT);
+        int from = folded.startsWith("how to ") ? 7 : folded.startsWith("to ") ? 3 : -1;
+        if (from < 0 || from >= words.length()) {
+            return false;
+        }
+        String verb = BodyScore.fold(words, from, BodyScore.wordEnd(words, from, words.length()));
+        return cues.is(verb, Cues.VERB) && !cues.is(verb, Cues.NUMBER);
+    }
+
+    /** Words that a sentence starts with when it names no drink. */
+    static boolean isPointing(String word) {
+        return switch (word) {
+            case "this", "it", "these", "that", "those", "there", "here", "he", "she", "they", "we",
+                    "i", "although", "if", "when", "as", "but", "so", "which", "what", "some",
+                    "many", "most", "all", "both", "such", "in", "on", "at", "by", "from", "after",
+                    "before", "while", "whilst", "you", "one", "no", "its", "his", "their", "our",
+                    "and", "or", "for", "with", "any", "each", "every", "everything", "another",
+                    "once", "nobody", "let", "now", "then", "not", "do", "will", "is", "was", "to" ->
+                    true;
+            default -> false;
+        };
+    }
+
+    /** The first words of a sentence: “To make shrub, take”, “Porteree is made like”. */
+    private Optional<Head> sentence(int from, int at, int to, boolean blank) {
+        int limit = Math.min(to, at + 90);
+        if (at >= limit || !Character.isUpperCase(text.charAt(at))) {
+            return Optional.empty();
+        }
+        int words = 0;
+        boolean infinitive = isInfinitive(text.substring(at, Math.min(to, at + 20)));
+        if (isPointing(BodyScore.fold(text, at, BodyScore.wordEnd(text, at, to)))) {
+            return Optional.empty();
+        }
+        boolean numbered = at > from;
+        int lastEnd = at;
+        for (int i = at; i < limit; ) {
+            char c = text.charAt(i);
+            if (!Character.isLetter(c)) {
+                if (".;:!?—".indexOf(c) >= 0) {
+                    return Optional.empty();
+                }
+                if (c == ',' && infinitive && words > 2) {
+                    return head("sentence", from, lastEnd, lastEnd, to, blank, false).map(this::first);
+                }
+                i++;
+                continue;
+            }
+            int end = BodyScore.wordEnd(text, i, limit);
+            String word = BodyScore.fold(text, i, end);
+            boolean copula = word.equals("is") || word.equals("are") || word.equals("may")
+                    || word.equals("can");
+            boolean order = infinitive && words > 2 && (word.equals("take") || word.equals("put")
+                    || word.equals("boil") || word.equals("mix"));
+            if (words > 0 && !infinitive && copula && isMade(end, to)
+                    || order
+                    || numbered && copula && words > 0 && isMade(end, to)) {
+                return head("sentence", from, lastEnd, lastEnd, to, blank, false).map(this::first);
+            }
+            words++;
+            if (words > 9) {
+                return Optional.empty();
+            }
+            lastEnd = end;
+            i = end;
+        }
+        return Optional.empty();
+    }
+
+    private Head first(Head h) {
+        return moved(h, Head.Place.SENTENCE);
+    }
+
+    private boolean isMade(int at, int to) {
+        String rest = text.substring(at, Math.min(to, at + 50)).replace('\n', ' ');
+        for (String verb : new String[] {"made", "prepared", "mixed", "brewed", "compounded", "concocted", "a mixture", "composed", "served"}) {
+            int found = rest.indexOf(verb);
+            if (found >= 0 && found < 22) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Tells whether words start a sentence of a story rather than name something. */
+    static boolean pointsAway(String words) {
+        int at = 0;
+        while (at < words.length() && !Character.isLetter(words.charAt(at))) {
+            at++;
+        }
+        if (at == words.length()) {
+            return true;
+        }
+        int end = BodyScore.wordEnd(words, at, words.length());
+        String first = BodyScore.fold(words, at, end);
+        boolean title = switch (first) {
+            case "another", "one", "to", "for", "one's", "all", "any", "no" -> true;
+            default -> false;
+        };
+        return !title && Head.letters(words) == Head.Letters.SENTENCE && isPointing(first);
+    }
+
+    private Optional<Head> head(
+            String manner, int from, int end, int after, int to, boolean blank, boolean stop) {
+        TitleText title = TitleText.of(text, from, end);
+        String words = title.words();
+        if (words.length() < 3 || pointsAway(words)
+                || Splitter.count(words) > MOST_WORDS
+                || after >= to
+                || TitleWords.isLine(words, cues)
+                || !Character.isUpperCase(words.charAt(0)) && "“\"‘'".indexOf(words.charAt(0)) < 0) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                new Head(
+                        Head.Place.RUN_IN,
+                        manner,
+                        0,
+                        Head.letters(words),
+                        manner.equals("italics"),
+                        blank,
+                        stop,
+                        title,
+                        from,
+                        Math.max(end, after)));
+    }
+}

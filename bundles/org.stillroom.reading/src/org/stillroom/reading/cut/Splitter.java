@@ -1,0 +1,318 @@
+package org.stillroom.reading.cut;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Splits a text into units: lines that may be titles, paragraphs, furniture of the page, listings.
+ *
+ * <p>One pass over the lines; every unit is scored once. Long paragraphs are looked through for
+ * titles in their middle with bounded looking ahead.
+ */
+final class Splitter {
+
+    private static final int LONGEST_TITLE = 90;
+
+    private final Structure structure;
+    private final String text;
+    private final Lines lines;
+    private final Listing listing;
+    private final Cues cues;
+    private final int lineCount;
+    private final RunIn runIn;
+    private final List<Unit> units = new ArrayList<>();
+
+    Splitter(Structure structure, Lines lines, Listing listing, Cues cues) {
+        this.structure = structure;
+        this.text = structure.text();
+        this.lines = lines;
+        this.listing = listing;
+        this.cues = cues;
+        this.lineCount = lines.count();
+        this.runIn = new RunIn(structure, cues);
+    }
+
+    /** Returns the units in the order of the text. */
+    List<Unit> split() {
+        int line = 0;
+        boolean blank = true;
+        while (line < lineCount) {
+            if (lines.isEmpty(line)) {
+                blank = true;
+                line++;
+            } else if (listing.contains(line)) {
+                int last = line;
+                while (last + 1 < lineCount && listing.contains(last + 1)) {
+                    last++;
+                }
+                add(Unit.Kind.LISTING, lines.first(line), lines.last(last), true);
+                line = last + 1;
+                blank = true;
+            } else {
+                line = run(line, blank);
+                blank = false;
+            }
+        }
+        return units;
+    }
+
+    /** Splits the lines up to the next empty one, or to the next furniture or listing. */
+    private int run(int first, boolean blank) {
+        if (isNoise(first)) {
+            add(Unit.Kind.NOISE, lines.first(first), lines.last(first), blank);
+            return first + 1;
+        }
+        int end = first;
+        while (end < lineCount && !lines.isEmpty(end) && !isNoise(end) && !listing.contains(end)) {
+            end++;
+        }
+        boolean after = blank || units.isEmpty() || last().kind() == Unit.Kind.NOISE && blank;
+        int line = first;
+        int body = -1;
+        while (line < end) {
+            Optional<Integer> headEnd = headEnd(line, end, line == first && after);
+            boolean subtitle = body < 0 && line > first && !isMarked(line);
+            if (headEnd.isPresent() && !subtitle && mayStart(line, first, after)) {
+                flush(body, line, first, after);
+                body = -1;
+                addHead(line, headEnd.get(), line == first && after);
+                line = headEnd.get();
+            } else {
+                body = body < 0 ? line : body;
+                line++;
+            }
+        }
+        flush(body, end, first, after);
+        return end;
+    }
+
+    private boolean isMarked(int line) {
+        return structure.headingLevel(lines.first(line)) > 0 || hashes(line) > 0;
+    }
+
+    private boolean isNoise(int line) {
+        return PageMarks.isNoise(
+                text, lines.start(line), lines.end(line), listing.runningHeads());
+    }
+
+    /** A title inside a block must follow a closed sentence and be set apart by its letters. */
+    private boolean mayStart(int line, int first, boolean after) {
+        if (line == first && after || isMarked(line)) {
+            return true;
+        }
+        int before = line > 0 ? lines.last(line - 1) : 0;
+        boolean closed = before > 0 && ".!?)”\"}]:—*_".indexOf(text.charAt(before - 1)) >= 0;
+        String words = lines.words(line);
+        boolean apart =
+                Head.letters(words) == Head.Letters.CAPITALS
+                        || words.startsWith("_")
+                        || words.startsWith("*")
+                        || listing.size() > 0
+                                && words.endsWith(".")
+                                && listing.lists(TitleKey.of(words));
+        return (closed || line == first) && apart;
+    }
+
+    private void flush(int body, int end, int first, boolean after) {
+        if (body < 0) {
+            return;
+        }
+        boolean blank = body == first && after;
+        paragraph(lines.first(body), lines.last(end - 1), blank, indent(body, end));
+    }
+
+    private int indent(int from, int end) {
+        int line = Math.min(from + 1, end - 1);
+        return lines.first(line) - lines.start(line);
+    }
+
+    /** Adds a paragraph, parted at the titles that run into it. */
+    private void paragraph(int from, int to, boolean blank, int indent) {
+        int start = from;
+        Optional<Head> head = runIn.atStart(from, to, blank);
+        boolean first = true;
+        for (RunIn.Found next = runIn.next(from, to); next != null; next = runIn.next(next.end(), to)) {
+            addBody(start, next.start(), blank && first, indent, head);
+            first = false;
+            start = next.start();
+            head = Optional.of(next.head());
+        }
+        addBody(start, to, blank && first, indent, head);
+    }
+
+    private void addBody(int from, int to, boolean blank, int indent, Optional<Head> head) {
+        int end = to;
+        while (end > from && Lines.isBlank(text.charAt(end - 1))) {
+            end--;
+        }
+        int scored = head.map(h -> h.place == Head.Place.SENTENCE ? h.start : h.end).orElse(from);
+        BodyScore score = BodyScore.of(text, Math.min(scored, end), end, cues);
+        units.add(new Unit(Unit.Kind.BODY, from, end, blank, indent, score, head));
+    }
+
+    private void add(Unit.Kind kind, int from, int to, boolean blank) {
+        units.add(new Unit(kind, from, to, blank, 0, BodyScore.NONE, Optional.empty()));
+    }
+
+    private Unit last() {
+        return units.get(units.size() - 1);
+    }
+
+    private int hashes(int line) {
+        int at = lines.first(line);
+        int n = 0;
+        while (at + n < lines.end(line) && n < 7 && text.charAt(at + n) == '#') {
+            n++;
+        }
+        boolean heading = n > 0 && n < 7 && at + n < lines.end(line) && text.charAt(at + n) == ' ';
+        return heading ? n : 0;
+    }
+
+    /** Returns the line after a title that starts at this line, where it looks like a title. */
+    private Optional<Integer> headEnd(int line, int runEnd, boolean first) {
+        int from = lines.first(line);
+        if (structure.headingLevel(from) > 0) {
+            int end = structure.headingEnd(from);
+            int next = line + 1;
+            while (next < runEnd && lines.first(next) < end) {
+                next++;
+            }
+            return Optional.of(next);
+        }
+        if (hashes(line) > 0) {
+            return Optional.of(line + 1);
+        }
+        if (!isTitleLine(line, runEnd)) {
+            return Optional.empty();
+        }
+        int next = line + 1;
+        while (next < runEnd && next - line < 3 && goesOn(next - 1, next, runEnd)) {
+            next++;
+        }
+        return Optional.of(next);
+    }
+
+    /** Tells whether a title is broken over two lines. */
+    private boolean goesOn(int line, int next, int runEnd) {
+        String upper = lines.words(line);
+        String lower = lines.words(next);
+        boolean capitals =
+                Head.letters(upper) == Head.Letters.CAPITALS
+                        && Head.letters(lower) == Head.Letters.CAPITALS;
+        if (!capitals || lower.length() > LONGEST_TITLE || upper.endsWith(".")) {
+            return false;
+        }
+        String lastWord = upper.substring(upper.lastIndexOf(' ') + 1);
+        String firstWord = lower.split(" ", 2)[0];
+        return ",;:-—".indexOf(upper.charAt(upper.length() - 1)) >= 0
+                || isSmall(lastWord)
+                || isSmall(firstWord)
+                || next + 1 == runEnd && next > 0 && upper.length() > 30;
+    }
+
+    private static boolean isSmall(String word) {
+        return switch (word) {
+            case "OR", "AND", "OF", "THE", "WITH", "FOR", "A", "TO", "IN", "FROM", "À", "DE" -> true;
+            default -> false;
+        };
+    }
+
+    /** Tells whether a line by itself looks like a title. */
+    private boolean isTitleLine(int line, int runEnd) {
+        String words = lines.words(line);
+        int n = words.length();
+        if (n < 3 || n > LONGEST_TITLE || words.startsWith("(") || words.startsWith("[")
+                || words.startsWith("|") || words.startsWith("<")) {
+            return false;
+        }
+        TitleText title = TitleText.of(words, 0, n);
+        String bare = title.words();
+        if (bare.length() < 3 || count(bare) > 14 || !startsLikeTitle(bare)) {
+            return false;
+        }
+        int emphasised = structure.emphasisEnd(lines.first(line), lines.last(line));
+        boolean emphasis =
+                emphasised >= lines.last(line) - 2
+                        || quotedEmphasis(words);
+        Head.Letters letters = Head.letters(bare);
+        char close = words.charAt(n - 1);
+        if (!emphasis && (",;-—".indexOf(close) >= 0 && letters != Head.Letters.CAPITALS)) {
+            return false;
+        }
+        boolean alone = line + 1 == runEnd;
+        boolean opens = alone || opensBody(line + 1);
+        boolean plain = switch (letters) {
+            case CAPITALS -> true;
+            case TITLE -> opens && (alone || close == '.' || close == ')' || close == ':'
+                    || title.number().isPresent() || count(bare) <= 6);
+            case SENTENCE -> opens && count(bare) <= 9 && (alone || close == '.');
+        };
+        return (emphasis || plain && !RunIn.pointsAway(bare)) && !TitleWords.isLine(bare, cues);
+    }
+
+    /** A title such as “_Hatfield_,” with a quotation mark before it. */
+    private static boolean quotedEmphasis(String words) {
+        return words.length() > 3
+                && (words.charAt(0) == '“' || words.charAt(0) == '‘')
+                && words.charAt(1) == '_'
+                && words.indexOf('_', 2) >= words.length() - 3;
+    }
+
+    private boolean opensBody(int line) {
+        char c = text.charAt(lines.first(line));
+        return Character.isUpperCase(c)
+                || Character.isDigit(c)
+                || "([_*“\"‘'½¼¾⅓⅔⅛℞—-".indexOf(c) >= 0
+                || c >= '⅐' && c <= '⅞';
+    }
+
+    private static boolean startsLikeTitle(String words) {
+        char c = words.charAt(0);
+        char second = words.length() > 1 ? words.charAt(1) : ' ';
+        return Character.isUpperCase(c)
+                || (c == '“' || c == '"' || c == '‘' || c == '\'')
+                        && (Character.isUpperCase(second) || second == '_');
+    }
+
+    static int count(String words) {
+        int n = 0;
+        boolean inside = false;
+        for (int i = 0; i < words.length(); i++) {
+            boolean letter = Character.isLetter(words.charAt(i));
+            n += letter && !inside ? 1 : 0;
+            inside = letter || inside && "'’-".indexOf(words.charAt(i)) >= 0;
+        }
+        return n;
+    }
+
+    private void addHead(int line, int next, boolean blank) {
+        int from = lines.first(line);
+        int to = lines.last(next - 1);
+        int marked = structure.headingLevel(from);
+        int level = marked > 0 ? marked : hashes(line);
+        TitleText title = TitleText.of(text, from, Math.min(to, from + 4 * LONGEST_TITLE));
+        boolean emphasis = structure.emphasisEnd(from, to) >= to - 2 || quotedEmphasis(lines.words(line));
+        Head head =
+                new Head(
+                        level > 0 ? Head.Place.MARKED : Head.Place.OWN_LINE,
+                        "",
+                        level,
+                        Head.letters(title.words()),
+                        emphasis,
+                        blank,
+                        text.charAt(to - 1) == '.' || title.end() < to && text.charAt(title.end()) == '.',
+                        title,
+                        from,
+                        to);
+        units.add(
+                new Unit(
+                        Unit.Kind.HEAD,
+                        from,
+                        to,
+                        blank,
+                        from - lines.start(line),
+                        BodyScore.NONE,
+                        Optional.of(head)));
+    }
+}

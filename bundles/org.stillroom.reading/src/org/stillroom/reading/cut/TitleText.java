@@ -1,0 +1,155 @@
+package org.stillroom.reading.cut;
+
+import java.util.Optional;
+
+/**
+ * A printed title, its number and its words kept apart.
+ *
+ * @param number the number before it as printed, without “No.” and stop
+ * @param words the title without number, mark-up and closing stop, white space folded
+ * @param start UTF-16 index where the words start
+ * @param end UTF-16 index where they end
+ */
+record TitleText(Optional<String> number, String words, int start, int end) {
+
+    /** Returns the title that stands between two UTF-16 indexes of a text. */
+    static TitleText of(String text, int from, int to) {
+        int start = skipMarkup(text, from, to);
+        int afterNumber = numberEnd(text, start, to);
+        Optional<String> number = Optional.empty();
+        if (afterNumber > start) {
+            number = Optional.of(plainNumber(text.substring(start, afterNumber)));
+            start = skipMarkup(text, afterNumber, to);
+        }
+        int end = beforePrice(text, start, to);
+        while (end > start && isClosing(text, start, end)) {
+            end--;
+        }
+        String words = text.substring(start, end).replaceAll("[_*]+", "").replaceAll("\\s+", " ");
+        return new TitleText(number, words.strip(), start, end);
+    }
+
+    /** Returns where a price after leaders, a gap or a blank starts (“.... 1/6”, “35c”), or the end. */
+    private static int beforePrice(String text, int start, int to) {
+        int at = to;
+        while (at > start && " \t.".indexOf(text.charAt(at - 1)) >= 0) {
+            at--;
+        }
+        int end = at;
+        boolean digit = false;
+        while (at > start && end - at < 7 && "0123456789/cds¢$£-.".indexOf(text.charAt(at - 1)) >= 0) {
+            digit |= Character.isDigit(text.charAt(at - 1));
+            at--;
+        }
+        int words = at;
+        while (words > start && " \t.".indexOf(text.charAt(words - 1)) >= 0) {
+            words--;
+        }
+        boolean leaders = at - words >= 4;
+        String price = text.substring(at, end);
+        boolean money = price.matches("\\d+([c¢]|/[\\d-]*|[sd]\\.?)|[$£]\\d.*");
+        return digit && words > start && words < at && (leaders || money) ? words : to;
+    }
+
+    private static boolean isClosing(String text, int start, int end) {
+        char c = text.charAt(end - 1);
+        if (c == ')' || c == ']') {
+            return text.lastIndexOf(c == ')' ? '(' : '[', end) < start;
+        }
+        if (c == '”' || c == '"') {
+            return count(text, start, end, '“') + count(text, start, end, '"') < 2;
+        }
+        return Character.isWhitespace(c) || ".,:;—–-_*#=~".indexOf(c) >= 0;
+    }
+
+    private static int count(String text, int start, int end, char sought) {
+        int n = 0;
+        for (int i = start; i < end; i++) {
+            n += text.charAt(i) == sought || text.charAt(i) == '”' && sought == '“' ? 1 : 0;
+        }
+        return n;
+    }
+
+    static int skipMarkup(String text, int from, int to) {
+        int at = from;
+        while (at < to && (Character.isWhitespace(text.charAt(at))
+                || "#*_—–-=~.".indexOf(text.charAt(at)) >= 0)) {
+            at++;
+        }
+        if (at < to && (text.charAt(at) == '“' || text.charAt(at) == '"')) {
+            char close = text.charAt(at) == '“' ? '”' : '"';
+            int closing = text.indexOf(close, at + 1);
+            if (closing < 0 || closing >= to) {
+                return skipMarkup(text, at + 1, to);
+            }
+        }
+        return at;
+    }
+
+    /**
+     * Returns where a number of a recipe ends (“12.”, “No. 4.—”, “(7)”, “XII.”), or the start where
+     * there is none.
+     */
+    static int numberEnd(String text, int start, int to) {
+        int at = start;
+        boolean open = at < to && (text.charAt(at) == '(' || text.charAt(at) == '[');
+        at += open ? 1 : 0;
+        boolean no = false;
+        if (at + 1 < to
+                && (text.charAt(at) == 'N' || text.charAt(at) == 'n')
+                && (text.charAt(at + 1) == 'o' || text.charAt(at + 1) == 'O')) {
+            int next = at + 2;
+            while (next < to && (text.charAt(next) == '.' || text.charAt(next) == ' ')) {
+                next++;
+            }
+            no = next < to && Character.isDigit(text.charAt(next));
+            at = no ? next : at;
+        } else if (at < to && (text.charAt(at) == '§' || text.charAt(at) == '№')) {
+            at++;
+            while (at < to && text.charAt(at) == ' ') {
+                at++;
+            }
+            no = true;
+        }
+        int digits = at;
+        while (at < to && at - digits < 5 && Character.isDigit(text.charAt(at))) {
+            at++;
+        }
+        if (at == digits) {
+            at = romanEnd(text, digits, to);
+        }
+        if (at == digits || at >= to) {
+            return start;
+        }
+        if (at < to && (text.charAt(at) == 'a' || text.charAt(at) == 'b') && at + 1 < to
+                && ".)".indexOf(text.charAt(at + 1)) >= 0) {
+            at++;
+        }
+        char c = text.charAt(at);
+        boolean closed = c == '.' || c == ')' || c == ']' || c == ':' || c == '—' || c == '–';
+        if (c == '-') {
+            closed = at + 1 < to && (text.charAt(at + 1) == '-' || text.charAt(at + 1) == ' ');
+        }
+        if (!closed && !(no && Character.isWhitespace(c))) {
+            return start;
+        }
+        while (at < to && ".):]—–- ".indexOf(text.charAt(at)) >= 0) {
+            at++;
+        }
+        return at;
+    }
+
+    private static int romanEnd(String text, int start, int to) {
+        int at = start;
+        while (at < to && at - start < 8 && "IVXLC".indexOf(text.charAt(at)) >= 0) {
+            at++;
+        }
+        boolean alone = at < to && text.charAt(at) == '.';
+        return alone && at > start ? at : start;
+    }
+
+    private static String plainNumber(String printed) {
+        String number = printed.replaceAll("(?i)^\\W*no[. ]+", "");
+        return number.replaceAll("^[^0-9A-Za-z]+|[^0-9A-Za-z]+$", "");
+    }
+}

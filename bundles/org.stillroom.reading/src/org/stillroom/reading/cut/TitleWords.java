@@ -1,0 +1,106 @@
+package org.stillroom.reading.cut;
+
+/** What the words of a title say about whether it is one. */
+final class TitleWords {
+
+    private TitleWords() {}
+
+    /** Tells whether words are a line of a recipe (an order, an amount, a vessel, a label). */
+    static boolean isLine(String words, Cues cues) {
+        Count count = new Count(words, cues);
+        return count.label
+                || count.first && !count.infinitive
+                || count.vessels
+                || count.amount
+                || reads(words, cues);
+    }
+
+    /** Tells whether a plain line of five words or more is itself a little recipe. */
+    private static boolean reads(String words, Cues cues) {
+        if (Head.letters(words) != Head.Letters.SENTENCE) {
+            return false;
+        }
+        BodyScore score = BodyScore.of(words, 0, words.length(), cues);
+        return score.words() >= 5 && (score.value() > 0.35 || score.references() > 0);
+    }
+
+    /**
+     * Returns how much the words speak for a title: names of drinks and ingredients for it, orders,
+     * amounts, story-telling and length against it.
+     */
+    static double points(String words, Cues cues) {
+        Count count = new Count(words, cues);
+        double points = 0;
+        points += count.drink ? 1 : 0;
+        points += count.ingredient ? 0.5 : 0;
+        points += count.infinitive ? 1 : 0;
+        points -= count.first && !count.infinitive ? 2.5 : 0;
+        points -= count.amount ? 2 : 0;
+        points -= 0.5 * Math.min(4, count.narrative);
+        points -= 0.4 * Math.max(0, count.words - 8);
+        points -= count.label ? 4 : 0;
+        return points;
+    }
+
+    /** One look at the words of a title. */
+    private static final class Count {
+        int words;
+        int narrative;
+        boolean drink;
+        boolean ingredient;
+        boolean amount;
+        boolean infinitive;
+        boolean label;
+        boolean first;
+        boolean vessels;
+
+        Count(String title, Cues cues) {
+            int at = 0;
+            int vesselWords = 0;
+            int since = 9;
+            String previous = "";
+            String lastWord = "";
+            while (at < title.length()) {
+                char c = title.charAt(at);
+                if (!Character.isLetter(c)) {
+                    since = Character.isDigit(c) || c >= '¼' && c <= '¾' ? 0 : since;
+                    at++;
+                    continue;
+                }
+                int end = BodyScore.wordEnd(title, at, title.length());
+                String word = BodyScore.fold(title, at, end);
+                int kinds = cues.kinds(word);
+                words++;
+                narrative += (kinds & Cues.NARRATIVE) != 0 ? 1 : 0;
+                drink |= (kinds & Cues.DRINK) != 0;
+                ingredient |= (kinds & Cues.INGREDIENT) != 0;
+                amount |= (kinds & Cues.MEASURE) != 0 && since <= 1 && (kinds & Cues.DRINK) == 0;
+                boolean vessel = (kinds & (Cues.VESSEL | Cues.QUALIFIER)) != 0
+                        || word.startsWith("glass") || word.equals("use") || word.equals("bar");
+                vesselWords += vessel ? 1 : 0;
+                first |= words == 1 && isOrder(word, kinds);
+                label |= words == 1 && (kinds & Cues.LABEL) != 0;
+                infinitive |= words == 2 && previous.equals("to") || words == 3 && lastWord.equals("to");
+                since = (kinds & Cues.NUMBER) != 0 ? 0 : since + 1;
+                previous = words == 1 ? word : previous;
+                lastWord = word;
+                at = end;
+            }
+            vessels = words > 0 && vesselWords == words;
+            label &= words <= 3;
+        }
+
+        private static boolean isOrder(String word, int kinds) {
+            boolean name = (kinds & (Cues.DRINK | Cues.INGREDIENT)) != 0;
+            return (kinds & Cues.VERB) != 0 && !name && !NAMES.contains(word);
+        }
+
+        /** Words that are orders in a sentence and names at the start of a title. */
+        private static final java.util.Set<String> NAMES =
+                java.util.Set.of(
+                        "ice", "stone", "cork", "cool", "fine", "dash", "brown", "line", "cover",
+                        "burn", "dry", "top", "roast", "cold", "get", "turn", "pick", "tap", "split",
+                        "seal", "hang", "press", "fall", "light", "spice", "butter", "cream", "draw",
+                        "colour", "color", "flavour", "dress");
+    }
+}
