@@ -173,7 +173,7 @@ need_figure_packages() {
 # Says in one sentence why Maven failed ($1 its log, $2 what was tried), then ends.
 explain_failure() {
   local log=$1 what=$2
-  if grep -qE 'Unknown host|UnknownHost|Network is unreachable|Connection (refused|timed out|reset)|No route to host|name resolution|nodename nor servname|offline mode|Connect timed out' "$log"; then
+  if grep -qE 'Unknown host|UnknownHost|Network is unreachable|Connection (refused|timed out|reset)|No route to host|name resolution|nodename nor servname|offline mode|Connect timed out|Could not transfer|Unresolveable build extension|Non-resolvable' "$log"; then
     fail "$what because libraries are missing here and the network does not answer:" \
       "connect once and run this again (details: $log)."
   fi
@@ -186,7 +186,7 @@ explain_failure() {
 
 # Sets $work: the checkout itself, or for a read-only one a copy in the user's cache.
 choose_work_folder() {
-  if [ -w "$checkout" ] && [ -w "$checkout/releng" ] && [ -z "${STILLROOM_READ_ONLY:-}" ]; then
+  if [ -w "$checkout" ] && [ -w "$checkout/releng" ]; then
     work=$checkout
   else
     work=$cache/checkouts/$(printf '%s' "$checkout" | cksum | tr -d ' ')
@@ -208,7 +208,7 @@ copy_sources() {
   fi
   (cd "$checkout" && while IFS= read -r file; do
     [ "$work/$file" -nt "$file" ] || [ ! "$file" -nt "$work/$file" ] && [ -f "$work/$file" ] || echo "$file"
-  done <"$work.files" | tar -cf - -T -) | (cd "$work" && tar -xf -) ||
+  done <"$work.files" | tar --format=posix -cf - -T -) | (cd "$work" && tar -xf -) ||
     fail "could not copy the sources to $work: is the disk full?"
   chmod -R u+w "$work"
   mv "$work.files" "$work.files.old"
@@ -259,6 +259,10 @@ adopt_product() {
 
 # Builds the product if there is none or something changed.
 build_product() {
+  work=$checkout
+  results=$work/releng/target
+  product=$results/product
+  product_is_current && return 0
   choose_work_folder
   product_is_current && return 0
   lock_results
