@@ -1,0 +1,68 @@
+package org.stillroom.workbench;
+
+import java.util.Optional;
+
+import org.eclipse.e4.core.contexts.IEclipseContext;
+import org.eclipse.e4.ui.model.application.MApplication;
+import org.eclipse.e4.ui.workbench.modeling.EPartService;
+import org.eclipse.e4.ui.workbench.modeling.EPartService.PartState;
+import org.stillroom.model.explain.Explanation;
+
+/**
+ * Leads from one part of the window to another.
+ *
+ * <p>What is to be shown is kept in the application's context, where a part that is made later finds
+ * it as well as one that is there already. Belongs to the window's thread.
+ */
+public final class Navigator {
+    /** Id of the witness, or of the source, whose page is shown. */
+    public static final String PAGE = "org.stillroom.show.page";
+
+    /** Id of the drink that is traced. */
+    public static final String DRINK = "org.stillroom.show.drink";
+
+    /** What is explained. */
+    public static final String REASON = "org.stillroom.show.reason";
+
+    /** A heading and the explanation under it. */
+    public record Reason(String heading, Explanation explanation) {}
+
+    private final MApplication application;
+
+    /** Makes a navigator for the application's window. */
+    public Navigator(MApplication application) {
+        this.application = application;
+    }
+
+    /** Shows the page of a witness or of a source. */
+    public void page(String id) {
+        show(Parts.PAGE, PAGE, id, PartState.ACTIVATE);
+    }
+
+    /** Traces a drink: its versions to the front, its drift ready behind them. */
+    public void drink(String id) {
+        show(Parts.VERSIONS, DRINK, id, PartState.ACTIVATE);
+    }
+
+    /** Shows an explanation beside what is being read, without leaving it. */
+    public void explain(String heading, Explanation explanation) {
+        show(Parts.EXPLANATION, REASON, new Reason(heading, explanation), PartState.VISIBLE);
+    }
+
+    /** Brings a part to the front. */
+    public void part(String id) {
+        service().ifPresent(parts -> parts.showPart(id, PartState.ACTIVATE));
+    }
+
+    private void show(String part, String key, Object value, PartState state) {
+        application.getContext().set(key, value);
+        service().ifPresent(parts -> parts.showPart(part, state));
+    }
+
+    private Optional<EPartService> service() {
+        IEclipseContext window =
+                Optional.ofNullable(application.getContext().getActiveChild())
+                        .orElseGet(() -> application.getChildren().get(0).getContext());
+        return Optional.ofNullable(window).map(c -> c.get(EPartService.class));
+    }
+}
