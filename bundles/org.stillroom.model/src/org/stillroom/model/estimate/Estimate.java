@@ -19,22 +19,33 @@ import org.stillroom.model.number.Rational;
 public final class Estimate {
 
     /** The most unknowns whose corners are tried one by one. */
-    private static final int CORNERS = 12;
+    private static final int CORNERS = 10;
 
     private final Formula formula;
-    private final SortedMap<String, Origin> origins;
-    private final double low;
     private final double likely;
-    private final double high;
+
+    /** Found when first asked for; the same for every thread that finds it. */
+    private volatile Limits limits;
+
+    /** The unknowns with the least and the greatest value that they allow. */
+    private record Limits(SortedMap<String, Origin> origins, double low, double high) {}
 
     private Estimate(Formula formula) {
         this.formula = formula;
-        this.origins = new TreeMap<>();
-        formula.collect(origins);
         this.likely = formula.value(Origin::likely);
-        double[] limits = origins.size() <= CORNERS ? corners() : formula.interval();
-        this.low = Math.min(limits[0], likely);
-        this.high = Math.max(limits[1], likely);
+    }
+
+    private Limits limits() {
+        Limits known = limits;
+        if (known == null) {
+            SortedMap<String, Origin> origins = new TreeMap<>();
+            formula.collect(origins);
+            double[] ends =
+                    origins.size() <= CORNERS ? corners(origins) : formula.interval();
+            known = new Limits(origins, Math.min(ends[0], likely), Math.max(ends[1], likely));
+            limits = known;
+        }
+        return known;
     }
 
     /** Returns an amount that is known exactly. */
@@ -84,7 +95,7 @@ public final class Estimate {
 
     /** Returns the least reasonable value. */
     public double low() {
-        return low;
+        return limits().low();
     }
 
     /** Returns the value where every unknown has its likely value. */
@@ -94,17 +105,17 @@ public final class Estimate {
 
     /** Returns the greatest reasonable value. */
     public double high() {
-        return high;
+        return limits().high();
     }
 
     /** Tells whether nothing about it is unknown. */
     public boolean isExact() {
-        return origins.isEmpty() || low == high;
+        return limits().origins().isEmpty() || low() == high();
     }
 
     /** Returns the unknowns, by name. */
     public SortedSet<Origin> origins() {
-        return new TreeSet<>(origins.values());
+        return new TreeSet<>(limits().origins().values());
     }
 
     /** Returns the value where each unknown has the value that the function gives it. */
@@ -112,9 +123,9 @@ public final class Estimate {
         return formula.value(draw);
     }
 
-    private double[] corners() {
+    private double[] corners(SortedMap<String, Origin> origins) {
         Origin[] all = origins.values().toArray(Origin[]::new);
-        double[] limits = {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY};
+        double[] ends = {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY};
         for (int corner = 0; corner < 1 << all.length; corner++) {
             int bits = corner;
             double value =
@@ -123,10 +134,10 @@ public final class Estimate {
                                 int i = indexOf(all, origin);
                                 return (bits >> i & 1) == 0 ? origin.low() : origin.high();
                             });
-            limits[0] = Math.min(limits[0], value);
-            limits[1] = Math.max(limits[1], value);
+            ends[0] = Math.min(ends[0], value);
+            ends[1] = Math.max(ends[1], value);
         }
-        return limits;
+        return ends;
     }
 
     private static int indexOf(Origin[] all, Origin origin) {
@@ -149,6 +160,6 @@ public final class Estimate {
 
     @Override
     public String toString() {
-        return isExact() ? Double.toString(likely) : likely + " (" + low + "–" + high + ")";
+        return isExact() ? Double.toString(likely) : likely + " (" + low() + "–" + high() + ")";
     }
 }
