@@ -1,0 +1,332 @@
+package org.stillroom.reading.grammar;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import org.stillroom.model.number.Rational;
+import org.stillroom.model.reading.Amount;
+import org.stillroom.model.reading.Size;
+
+/** Reads number, size and measure, in whichever way a recipe puts them. */
+final class AmountParser {
+
+    private static final Set<String> PHARMACY_FIRST =
+            Set.of("oz", "lb", "drop", "grain", "minim", "gallon", "pint", "drachm", "scruple");
+
+    private final Vocabulary words;
+    private final Passage p;
+    private final NumberParser numbers;
+    private final MeasureWords measures;
+    private final boolean pharmacy;
+
+    AmountParser(Vocabulary words, Passage passage, MeasureWords measures, boolean pharmacy) {
+        this.words = words;
+        this.p = passage;
+        this.numbers = new NumberParser(words, passage);
+        this.measures = measures;
+        this.pharmacy = pharmacy;
+    }
+
+    NumberParser numbers() {
+        return numbers;
+    }
+
+    /** Reads an amount that starts at a token. */
+    Optional<Quantity> parse(int i) {
+        return same(i)
+                .or(() -> equalParts(i))
+                .or(() -> signFirst(i))
+                .or(() -> vague(i))
+                .or(() -> numbered(i))
+                .or(() -> bareMeasure(i))
+                .map(this::withEach);
+    }
+
+    private Quantity withEach(Quantity q) {
+        int at = words.has("of", p.word(q.next())) ? q.next() + 1 : q.next();
+        return words.has("each", p.word(at)) ? q.forEach(at + 1) : q;
+    }
+
+    /** Reads “half the quantity of”, “as much”, “ditto”, “twice the amount”. */
+    private Optional<Quantity> same(int i) {
+        Optional<PhraseTable.Match> ditto = words.at("ditto", p, i);
+        if (ditto.isPresent()) {
+            int next = ditto.get().next();
+            int after = p.at(next).isMark('.') ? next + 1 : next;
+            return Optional.of(sameAs(Rational.ONE, i, after));
+        }
+        Optional<PhraseTable.Match> factor = words.at("times", p, i);
+        Rational times = Rational.ONE;
+        int at = i;
+        if (factor.isPresent()) {
+            times = Rational.parse(factor.get().value()).orElse(Rational.ONE);
+            at = factor.get().next();
+        } else {
+            Optional<Numeral> n = numbers.parse(i).filter(x -> !x.article());
+            if (n.isPresent()) {
+                times = n.get().low();
+                at = n.get().next();
+                at = words.has("times-word", p.word(at)) ? at + 1 : at;
+            }
+        }
+        int before = at > i && words.has("article", p.word(at - 1)) ? at - 1 : at;
+        Optional<PhraseTable.Match> phrase =
+                words.at("same", p, before).or(sameAt(at));
+        if (phrase.isEmpty()) {
+            return Optional.empty();
+        }
+        int next = phrase.get().next();
+        boolean again = words.has("again", p.word(next));
+        Rational value = again ? times.plus(Rational.ONE) : times;
+        return Optional.of(sameAs(value, i, again ? next + 1 : next));
+    }
+
+    private Supplier<Optional<PhraseTable.Match>> sameAt(int at) {
+        return () -> words.at("same", p, at);
+    }
+
+    private static Quantity sameAs(Rational factor, int start, int next) {
+        return Quantity.of(Amount.of(factor), "same", start, next, Hint.SAME);
+    }
+
+    private Optional<Quantity> equalParts(int i) {
+        return words.at("equal", p, i).map(m -> {
+            Amount amount = new Amount(
+                    Amount.Kind.EQUAL_PARTS, Optional.of(Rational.ONE), Optional.empty());
+            return Quantity.of(amount, "part", i, m.next()).forEach(m.next());
+        });
+    }
+
+    /** Reads “℥iv”, “fl. oz. viij”, “gtt. x”: the measure first, as prescriptions do. */
+    private Optional<Quantity> signFirst(int i) {
+        int at = words.at("sign-prefix", p, i).map(PhraseTable.Match::next).orElse(i);
+        at = p.at(at).isMark('.') && at > i ? at + 1 : at;
+        Optional<String> sign = p.at(at).type() == Token.Type.SIGN
+                ? words.table("sign").value(p.word(at)) : Optional.empty();
+        int after = at + 1;
+        if (sign.isEmpty()) {
+            Optional<MeasureWords.Found> found = measures.exact(p, at)
+                    .filter(m -> PHARMACY_FIRST.contains(m.word()));
+            if (found.isEmpty()) {
+                return Optional.empty();
+            }
+            sign = found.map(MeasureWords.Found::word);
+            after = found.get().next();
+        }
+        boolean certain = p.at(at).type() == Token.Type.SIGN;
+        Optional<Numeral> n = romanOrNumber(after, certain);
+        String measure = sign.get();
+        return n.map(x -> Quantity.of(amount(x), measure, i, x.next()));
+    }
+
+    private Optional<Numeral> romanOrNumber(int i, boolean afterSign) {
+        Token t = p.at(i);
+        if (t.isWord()) {
+            return Roman.parse(t.text()).map(v -> Numeral.of(v, i + 1))
+                    .map(n -> half(n))
+                    .map(n -> p.at(n.next()).isMark('.') ? n.withNext(n.next() + 1) : n);
+        }
+        boolean number = t.type() == Token.Type.NUMBER || t.type() == Token.Type.FRACTION;
+        if (!number) {
+            return Optional.empty();
+        }
+        Optional<Numeral> n = numbers.parse(i);
+        return n.filter(x -> afterSign || closes(x.next()));
+    }
+
+    private Numeral half(Numeral n) {
+        return p.word(n.next()).equals("ss")
+                ? Numeral.of(n.low().plus(Rational.of(1, 2)), n.next() + 1) : n;
+    }
+
+    private boolean closes(int i) {
+        Token t = p.at(i);
+        return t.ends() || t.type() == Token.Type.MARK;
+    }
+
+    private Optional<Quantity> vague(int i) {
+        Optional<PhraseTable.Match> little = words.at("little", p, i);
+        Optional<PhraseTable.Match> found = little.or(() -> words.at("enough", p, i));
+        if (found.isEmpty()) {
+            return Optional.empty();
+        }
+        Amount.Kind kind =
+                little.isPresent() ? Amount.Kind.A_LITTLE : Amount.Kind.ENOUGH;
+        int next = found.get().next();
+        int at = words.at("size", p, next).map(PhraseTable.Match::next).orElse(next);
+        Optional<Size> size = at > next ? sizeAt(next) : Optional.empty();
+        Optional<MeasureWords.Found> measure = measures.exact(p, skipPraise(at))
+                .filter(m -> words.has("of", p.word(m.next())) || isPlural(m.next() - 1))
+                .filter(m -> nameFollows(m.next()));
+        if (measure.isPresent()) {
+            return Optional.of(Quantity.of(Amount.of(kind), canonical(measure.get()), i,
+                    measure.get().next(), Hint.NO_NUMBER)
+                    .withMeasure(canonical(measure.get()), size, measure.get().next()));
+        }
+        return Optional.of(Quantity.of(
+                Amount.of(kind), "unstated", i, next, Hint.NO_NUMBER));
+    }
+
+    private boolean nameFollows(int i) {
+        return p.at(i).isWord();
+    }
+
+    private boolean isPlural(int i) {
+        return p.word(i).endsWith("s");
+    }
+
+    private Optional<Quantity> numbered(int i) {
+        Optional<Numeral> read = numbers.parse(i);
+        if (read.isEmpty()) {
+            return Optional.empty();
+        }
+        Numeral n = read.get();
+        if (p.at(n.next()).isMark('%')) {
+            return Optional.of(Quantity.of(amount(n), "per cent", i, n.next() + 1));
+        }
+        int at = n.next();
+        Optional<Size> size = Optional.empty();
+        for (int round = 0; round < 3; round++) {
+            Optional<Size> here = sizeAt(at);
+            if (here.isPresent()) {
+                size = here;
+                at = words.at("size", p, at).get().next();
+            }
+            at = skipPraise(at);
+        }
+        Optional<Size> found = size;
+        int start = at;
+        return Optional.of(measures.afterNumber(p, start)
+                .filter(m -> !n.article() || measureFits(m, i))
+                .map(m -> measured(n, m, found, i))
+                .orElseGet(() -> unmeasured(n, found, i, found.isPresent() ? start : n.next())));
+    }
+
+    private boolean measureFits(MeasureWords.Found m, int i) {
+        return !words.has("not-after-article", p.word(m.next() - 1))
+                || words.has("of", p.word(m.next()));
+    }
+
+    private Quantity measured(Numeral n, MeasureWords.Found m, Optional<Size> size, int start) {
+        Numeral whole = numbers.andFraction(n.withNext(m.next()));
+        Numeral range = orMore(whole, m.word());
+        Set<Hint> hints = hints(range);
+        if (m.slip()) {
+            hints.add(Hint.SLIP);
+        }
+        int next = range.next();
+        Optional<Numeral> second = numbers.parse(next)
+                .filter(x -> !x.article() && measures.exact(p, x.next()).isPresent());
+        if (second.isPresent()) {
+            hints.add(Hint.COMPOUND);
+            next = measures.exact(p, second.get().next()).get().next();
+        }
+        Optional<Size> after = sizeAfter(next);
+        if (after.isPresent()) {
+            next = next + 1;
+            next = words.has("with", p.word(next)) ? next + 1 : next;
+        }
+        Amount amount = canonical(m).equals("part") && range.fraction() && !n.article()
+                ? Amount.share(range.low()) : amount(range);
+        return new Quantity(amount, canonical(m), size.or(() -> after), start, next, false,
+                others(range), hints);
+    }
+
+    /** Reads “a heaped spoon” set as “a spoon heaped with”. */
+    private Optional<Size> sizeAfter(int i) {
+        boolean with = words.has("with", p.word(i + 1));
+        return with ? sizeAt(i) : Optional.empty();
+    }
+
+    /** Reads “a tablespoon or two”, “a pound or a pound and a quarter”. */
+    private Numeral orMore(Numeral n, String measure) {
+        Optional<PhraseTable.Match> link = words.at("range", p, n.next());
+        if (link.isEmpty() || n.high().isPresent()) {
+            return n;
+        }
+        Optional<Numeral> upper = numbers.parse(link.get().next());
+        if (upper.isEmpty()) {
+            return n;
+        }
+        Numeral u = upper.get();
+        Optional<MeasureWords.Found> again = measures.exact(p, u.next());
+        if (again.isPresent() && again.get().word().equals(measure)) {
+            Numeral up = numbers.andFraction(u.withNext(again.get().next()));
+            return up.low().compareTo(n.low()) > 0 ? n.to(up) : n;
+        }
+        boolean ofFollows = words.has("of", p.word(u.next()));
+        boolean bare = again.isEmpty() && !u.article() && u.low().isWhole() && ofFollows;
+        boolean orTwo = n.low().equals(Rational.ONE) && u.low().equals(Rational.of(2));
+        return bare && orTwo || again.isEmpty() && orTwo && closes(u.next()) ? n.to(u) : n;
+    }
+
+    private Quantity unmeasured(Numeral n, Optional<Size> size, int start, int next) {
+        return new Quantity(amount(n), "", size, start, next, false, others(n), hints(n));
+    }
+
+    private static Set<Hint> hints(Numeral n) {
+        Set<Hint> hints = EnumSet.noneOf(Hint.class);
+        if (n.article()) {
+            hints.add(Hint.ARTICLE);
+        }
+        if (!n.others().isEmpty()) {
+            hints.add(Hint.AMBIGUOUS);
+        }
+        return hints;
+    }
+
+    private static List<Amount> others(Numeral n) {
+        return n.others().stream().map(Amount::of).toList();
+    }
+
+    static Amount amount(Numeral n) {
+        return n.high().map(h -> Amount.of(n.low(), h)).orElseGet(() -> Amount.of(n.low()));
+    }
+
+    private Optional<Quantity> bareMeasure(int i) {
+        Token t = p.at(i);
+        int at = i;
+        Optional<Size> size = sizeAt(i);
+        if (size.isPresent()) {
+            at = words.at("size", p, i).get().next();
+        }
+        if (!t.isWord() || words.at("bare-measure", p, at).isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<MeasureWords.Found> found = measures.exact(p, at);
+        if (found.isEmpty()) {
+            return Optional.empty();
+        }
+        MeasureWords.Found m = found.get();
+        boolean of = words.has("of", p.word(m.next()));
+        boolean solid = words.has("needs-of", p.word(m.next() - 1));
+        boolean noun = p.at(m.next()).isWord() && !words.has("stop", p.word(m.next()))
+                && !words.has("fraction", p.word(m.next()));
+        if (!of && (solid || !noun)) {
+            return Optional.empty();
+        }
+        boolean plural = isPlural(m.next() - 1) && !p.word(m.next() - 1).endsWith("ss");
+        Amount amount = plural ? Amount.UNSTATED : Amount.of(Rational.ONE);
+        Quantity q = Quantity.of(amount, canonical(m), i, m.next(), Hint.BARE_MEASURE);
+        return Optional.of(q.withMeasure(canonical(m), size, m.next()));
+    }
+
+    private String canonical(MeasureWords.Found m) {
+        boolean weighed = m.word().equals("dram") && pharmacy;
+        return weighed ? "drachm" : m.word();
+    }
+
+    Optional<Size> sizeAt(int i) {
+        return words.at("size", p, i).flatMap(m -> Size.of(m.value()));
+    }
+
+    private int skipPraise(int i) {
+        int at = i;
+        while (words.has("praise-measure", p.word(at)) && at < i + 3) {
+            at++;
+        }
+        return at;
+    }
+}

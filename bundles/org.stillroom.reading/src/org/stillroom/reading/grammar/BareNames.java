@@ -1,0 +1,121 @@
+package org.stillroom.reading.grammar;
+
+import java.util.List;
+import java.util.Optional;
+import org.stillroom.model.reading.Amount;
+
+/** Decides whether a name without amount is an ingredient that has not been mentioned yet. */
+final class BareNames {
+
+    private final Vocabulary words;
+    private final Passage p;
+    private final NameParser names;
+    private final KindRule kinds;
+    private final boolean lineMode;
+
+    BareNames(Vocabulary words, Passage passage, NameParser names, boolean lineMode) {
+        this.words = words;
+        this.p = passage;
+        this.names = names;
+        this.kinds = new KindRule(words, passage);
+        this.lineMode = lineMode;
+    }
+
+    Optional<Draft> at(int i, Role role, boolean fresh, boolean sequel, List<Draft> drafts) {
+        boolean line = lineMode && (fresh || role != Role.NONE);
+        boolean place = role != Role.NONE && role != Role.NEG || sequel || line;
+        if (!place || !startsPhrase(i, fresh)) {
+            return Optional.empty();
+        }
+        Optional<Name> name = names.parse(i);
+        if (name.isEmpty() || !counts(name.get(), role) || isMentioned(i, name.get(), drafts)) {
+            return Optional.empty();
+        }
+        Name n = name.get();
+        Draft d = new Draft(n.first(), n.next());
+        d.start = Math.min(n.start(), n.first());
+        d.name(n);
+        d.hints.add(Hint.BARE);
+        d.amount = Amount.UNSTATED;
+        if (role != Role.RINSE && lineMode || role == Role.GARNISH) {
+            kinds.one(d, p.word(n.last()));
+        }
+        return Optional.of(d);
+    }
+
+    private boolean counts(Name n, Role role) {
+        String last = p.word(n.last());
+        if (words.has("vessel-only", last) || words.has("vessel", last)
+                || words.has("never", last)) {
+            return false;
+        }
+        boolean dressing = role == Role.GARNISH || role == Role.TOP || role == Role.FLOAT
+                || role == Role.RINSE;
+        boolean plain = !words.has("not-name", last);
+        return n.known() && plain || (dressing || lineMode) && plain;
+    }
+
+    private boolean startsPhrase(int i, boolean fresh) {
+        Token before = p.at(i - 1);
+        Token here = p.at(i);
+        if (!here.isWord() || here.glued()) {
+            return false;
+        }
+        if (words.has("stop", here.text()) || words.has("of", here.text())) {
+            return false;
+        }
+        String w = before.text();
+        return fresh || !before.isWord() && !before.isMark('.') || words.has("before-name", w)
+                || words.at("verb", p, i - 1).isPresent() || words.has("definite", w);
+    }
+
+    /** “The wine” means a wine that stands in an earlier line. */
+    private boolean isMentioned(int i, Name n, List<Draft> drafts) {
+        boolean definite = words.has("definite", p.word(i - 1))
+                || words.has("definite", p.word(i)) || words.has("definite", p.word(n.start()));
+        String last = singular(p.word(n.last()));
+        for (Draft d : drafts) {
+            if (!d.isNamed()) {
+                continue;
+            }
+            boolean sameHead = singular(p.word(d.lastNameToken())).equals(last);
+            boolean inside = definite && holds(d, last);
+            boolean one = n.first() == n.last();
+            if (sameHead && (definite || one || sameName(d, n)) || inside) {
+                return true;
+            }
+        }
+        return definite && words.has("derived", last) && !drafts.isEmpty();
+    }
+
+    private boolean holds(Draft d, String word) {
+        for (Name.Piece piece : d.pieces) {
+            for (int i = piece.from(); i < piece.to(); i++) {
+                if (singular(p.word(i)).equals(word)) {
+                    return true;
+                }
+            }
+        }
+        return d.measure.equals("juice-of") && word.equals("juice");
+    }
+
+    private boolean sameName(Draft d, Name n) {
+        for (int i = n.first(); i <= n.last(); i++) {
+            if (!holds(d, singular(p.word(i)))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    static String singular(String word) {
+        if (word.endsWith("ies") && word.length() > 4) {
+            return word.substring(0, word.length() - 3) + "y";
+        }
+        if (word.endsWith("sses") || word.endsWith("ches") || word.endsWith("shes")) {
+            return word.substring(0, word.length() - 2);
+        }
+        boolean plural = word.endsWith("s") && !word.endsWith("ss") && word.length() > 3;
+        return plural ? word.substring(0, word.length() - 1) : word;
+    }
+}

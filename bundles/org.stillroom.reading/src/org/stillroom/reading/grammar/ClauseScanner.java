@@ -1,0 +1,422 @@
+package org.stillroom.reading.grammar;
+
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.stillroom.model.number.Rational;
+import org.stillroom.model.reading.Amount;
+import org.stillroom.model.reading.LineKind;
+
+/**
+ * Walks through a recipe’s words once and collects lines, deeds and vessels.
+ *
+ * <p>What stands at a place is tried in order: the end of a clause, words that send elsewhere or
+ * forbid something, filling, vessels, verbs, an ingredient with its amount, an ingredient before its
+ * amount, an ingredient alone.
+ */
+final class ClauseScanner {
+
+    private final Vocabulary words;
+    private final Passage p;
+    private final AmountParser amounts;
+    private final NameParser names;
+    private final ItemParser items;
+    private final FillParser fills;
+    private final VerbFinder verbs;
+    private final KindRule kinds;
+    private final BareNames bare;
+    private final VesselFinder vessels;
+    private final boolean lineMode;
+    private final Found found = new Found();
+    private Role role = Role.NONE;
+    private boolean fresh = true;
+    private boolean lastInverse;
+    private int segment;
+    private int lastDraftEnd = -1;
+
+    ClauseScanner(Vocabulary words, Passage passage, Names thesaurus, Settings settings) {
+        this.words = words;
+        this.p = passage;
+        this.lineMode = settings.line();
+        MeasureWords measures = new MeasureWords(words, w -> words.knows(w)
+                || thesaurus.knowsWord(w));
+        this.amounts = new AmountParser(words, passage, measures, settings.pharmacy());
+        this.names = new NameParser(words, passage, thesaurus);
+        this.items = new ItemParser(words, passage, amounts, names);
+        this.vessels = new VesselFinder(words, passage);
+        this.fills = new FillParser(words, passage, amounts, names, vessels);
+        this.verbs = new VerbFinder(words, passage);
+        this.kinds = new KindRule(words, passage);
+        this.bare = new BareNames(words, passage, names, lineMode);
+    }
+
+    /**
+     * How to look at the words.
+     *
+     * @param line whether they are a single line or clause
+     * @param pharmacy whether they come from a pharmacy or a still-house
+     */
+    record Settings(boolean line, boolean pharmacy) {}
+
+    Found scan() {
+        int i = 0;
+        while (i < p.size()) {
+            int next = step(i);
+            i = Math.max(next, i + 1);
+        }
+        return found;
+    }
+
+    private int step(int i) {
+        Token t = p.at(i);
+        if (t.ends() || t.isMark('.') || t.isMark(';')) {
+            return endClause(i, t);
+        }
+        int skipped = skip(i);
+        if (skipped > i) {
+            fresh = false;
+            return skipped;
+        }
+        int read = read(i);
+        if (read > i) {
+            fresh = false;
+            return read;
+        }
+        if (t.type() != Token.Type.MARK) {
+            fresh = false;
+        }
+        return i + 1;
+    }
+
+    private int endClause(int i, Token t) {
+        role = Role.NONE;
+        fresh = true;
+        lastInverse = false;
+        segment++;
+        return i + 1;
+    }
+
+    /** Passes over words that name what is not in the drink. */
+    private int skip(int i) {
+        Optional<PhraseTable.Match> note = words.at("skip", p, i);
+        if (note.isPresent()) {
+            return note.get().next();
+        }
+        boolean position = fresh || afterPreparing(i);
+        Optional<PhraseTable.Match> refer = words.at("refer", p, i);
+        if (refer.isPresent() && (position || words.has("refer-always", p.word(i)))) {
+            return untilMark(refer.get().next());
+        }
+        if (words.at("coolant", p, i).isPresent()) {
+            return untilMark(i);
+        }
+        if (words.at("subst", p, i).isPresent() && insteadFollows(i)) {
+            return untilMark(i);
+        }
+        Optional<PhraseTable.Match> neg = words.at("neg", p, i);
+        if (neg.isPresent()) {
+            return names.parse(neg.get().next()).map(Name::next).orElse(neg.get().next());
+        }
+        return i;
+    }
+
+    private boolean afterPreparing(int i) {
+        int count = found.deeds.size();
+        return count > 0 && found.deeds.get(count - 1).segment() == segment
+                && i - found.deeds.get(count - 1).to() < 3 || words.has("be", p.word(i - 1));
+    }
+
+    private boolean insteadFollows(int i) {
+        if (words.has("subst-sure", p.word(i))) {
+            return true;
+        }
+        for (int j = i + 1; j < i + 14 && j < p.size(); j++) {
+            Token t = p.at(j);
+            if (t.isMark('.') || t.isMark(';') || t.ends()) {
+                return false;
+            }
+            if (words.at("instead", p, j).isPresent()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private int untilMark(int i) {
+        int j = i;
+        while (j < p.size() && !p.at(j).ends() && !isClauseMark(j)) {
+            j++;
+        }
+        return j;
+    }
+
+    private boolean isClauseMark(int j) {
+        Token t = p.at(j);
+        boolean stop = t.isMark('.') && !words.has("abbrev", p.word(j - 1));
+        boolean comma = t.isMark(',') && !p.word(j + 1).equals("no");
+        return stop || comma || t.isMark(';') || t.isMark(':');
+    }
+
+    private int read(int i) {
+        int filled = fill(i);
+        if (filled > i) {
+            return filled;
+        }
+        Optional<Found.Pot> pot = vessels.at(i);
+        if (pot.isPresent() && !isMeasureHere(i)) {
+            found.pots.add(pot.get());
+            return pot.get().to();
+        }
+        Optional<VerbFinder.Verb> verb = verbs.at(i, fresh);
+        if (verb.isPresent()) {
+            return deed(verb.get());
+        }
+        Optional<Draft> before = last();
+        Optional<Draft> item = items.parse(i, before);
+        if (item.isPresent()) {
+            return accept(item.get());
+        }
+        Optional<Draft> inverse = inverse(i);
+        if (inverse.isPresent()) {
+            int end = accept(inverse.get());
+            lastInverse = true;
+            return end;
+        }
+        boolean sequel = lastDraftEnd >= 0 && i - lastDraftEnd <= 2;
+        return bare.at(i, role, fresh, sequel, found.drafts).map(this::accept).orElse(i);
+    }
+
+    /** A word such as “wine-glass” after “a” and before “of brandy” measures. */
+    private boolean isMeasureHere(int i) {
+        Optional<Draft> item = items.parse(i, Optional.empty());
+        boolean preposition = words.has("into", p.word(i - 1));
+        Optional<Found.Pot> pot = vessels.at(i);
+        boolean of = pot.isPresent() && words.has("of", p.word(pot.get().to()));
+        return item.isPresent() && (of || !preposition)
+                && !item.get().measure.equals("whole");
+    }
+
+    private int fill(int i) {
+        Optional<FillParser.Filled> filled = fills.at(i, role);
+        if (filled.isEmpty()) {
+            return i;
+        }
+        FillParser.Filled f = filled.get();
+        if (f.verb()) {
+            found.deeds.add(new Found.Deed("fill", i, i + 1, found.drafts.size(), segment));
+        }
+        f.pot().ifPresent(found.pots::add);
+        if (f.draft().isEmpty()) {
+            role = Role.FILL;
+            return f.next();
+        }
+        int end = accept(f.draft().get());
+        role = Role.NONE;
+        return end;
+    }
+
+    private int deed(VerbFinder.Verb verb) {
+        if (verb.isDeed()) {
+            found.deeds.add(new Found.Deed(
+                    verb.base(), verb.from(), verb.to(), found.drafts.size(), segment));
+        }
+        role = verb.role();
+        lastInverse = false;
+        return verb.to();
+    }
+
+    private Optional<Draft> last() {
+        int count = found.drafts.size();
+        return count == 0 ? Optional.empty() : Optional.of(found.drafts.get(count - 1));
+    }
+
+    /** Takes a line in, with what “or” and “each” add to it; returns the token to go on with. */
+    private int accept(Draft draft) {
+        kinds.decide(draft, role);
+        if (role == Role.NEG) {
+            return draft.end;
+        }
+        if (words.has("or", p.word(draft.start - 1)) && !found.drafts.isEmpty()
+                || words.has("or", p.word(draft.start)) || lineMode && startsWithOr(draft)) {
+            draft.kind = LineKind.ALTERNATIVE;
+        }
+        found.drafts.add(draft);
+        int end = afterwards(draft);
+        lastDraftEnd = end;
+        return shareEach(draft, alternatives(draft, end));
+    }
+
+    private boolean startsWithOr(Draft draft) {
+        return draft.start > 0 && words.has("or", p.word(draft.start - 1));
+    }
+
+    /** Reads “to taste”, “enough to sweeten” and the like after a name. */
+    private int afterwards(Draft draft) {
+        int at = draft.end;
+        int i = p.at(at).isMark(',') ? at + 1 : at;
+        Optional<PhraseTable.Match> taste = words.at("taste", p, i);
+        boolean open = draft.amount.kind() == Amount.Kind.UNSTATED
+                || draft.measure.equals("same") && draft.amount.kind() == Amount.Kind.STATED;
+        if (taste.isPresent() && open) {
+            draft.amount = Amount.of(Amount.Kind.TO_TASTE);
+            draft.measure = "unstated";
+            draft.end = taste.get().next();
+            return draft.end;
+        }
+        Optional<PhraseTable.Match> enough = words.at("enough", p, i);
+        if (enough.isPresent() && draft.amount.kind() == Amount.Kind.UNSTATED) {
+            draft.amount = Amount.of(Amount.Kind.ENOUGH);
+            draft.end = enough.get().next();
+            return draft.end;
+        }
+        return at;
+    }
+
+    private int alternatives(Draft main, int end) {
+        int i = end;
+        for (int round = 0; round < 3; round++) {
+            int or = p.at(i).isMark(',') || p.at(i).isMark('(') ? i + 1 : i;
+            if (!words.has("or", p.word(or))) {
+                return i;
+            }
+            Optional<Draft> other = alternative(main, or);
+            if (other.isEmpty()) {
+                return i;
+            }
+            found.drafts.add(other.get());
+            i = other.get().end;
+            i = p.at(i).isMark(')') ? i + 1 : i;
+            lastDraftEnd = i;
+        }
+        return i;
+    }
+
+    private Optional<Draft> alternative(Draft main, int or) {
+        int i = or + 1;
+        boolean verb = verbs.at(i, true).isPresent() && !words.has("head", p.word(i));
+        if (verb || words.at("skip-or", p, i).isPresent()) {
+            return Optional.empty();
+        }
+        Optional<Draft> item = items.parse(i, Optional.of(main));
+        if (item.isPresent()) {
+            item.get().kind = LineKind.ALTERNATIVE;
+            return item;
+        }
+        Optional<Quantity> q = amounts.parse(i).filter(x -> !x.isArticle());
+        Optional<Name> name = names.parse(q.map(Quantity::next).orElse(i));
+        if (name.isEmpty() || q.isEmpty() && !name.get().known() && !lineMode) {
+            return Optional.empty();
+        }
+        Draft d = new Draft(i, name.get().next());
+        d.name(name.get());
+        d.sameAmountAs(main);
+        q.ifPresent(x -> {
+            d.amount = x.amount();
+            d.measure = x.hasMeasure() ? x.measure() : main.measure;
+        });
+        d.kind = LineKind.ALTERNATIVE;
+        return Optional.of(d);
+    }
+
+    /** Reads on through “equal parts of A, B and C” and “two dashes each of A and B”. */
+    private int shareEach(Draft main, int end) {
+        int i = end;
+        while (main.each) {
+            boolean comma = p.at(i).isMark(',');
+            int at = comma ? i + 1 : i;
+            boolean and = words.has("and", p.word(at)) || p.at(at).isMark('&');
+            at = and ? at + 1 : at;
+            if (!comma && !and || amounts.parse(at).filter(q -> !q.isArticle()).isPresent()
+                    || verbs.at(at, true).isPresent()) {
+                return i;
+            }
+            Optional<Name> name = names.parse(at);
+            if (name.isEmpty()) {
+                return i;
+            }
+            Draft d = new Draft(at, name.get().next());
+            d.name(name.get());
+            d.sameAmountAs(main);
+            kinds.decide(d, role);
+            found.drafts.add(d);
+            i = d.end;
+            lastDraftEnd = i;
+        }
+        return i;
+    }
+
+    /** Reads “bitters, two dashes”: the name first. */
+    private Optional<Draft> inverse(int i) {
+        boolean place = fresh || lastInverse && p.at(i - 1).isMark(',');
+        if (!place || role != Role.NONE) {
+            return Optional.empty();
+        }
+        Optional<Name> name = names.parse(i);
+        if (name.isEmpty()) {
+            return Optional.empty();
+        }
+        Name n = name.get();
+        int at = n.next();
+        Optional<Name> other = Optional.empty();
+        if (words.has("or", p.word(at))) {
+            other = names.parse(at + 1);
+            at = other.map(Name::next).orElse(at);
+        }
+        boolean mark = p.at(at).isMark(',') || p.at(at).isMark(':') || p.at(at).isMark('—')
+                || p.at(at).isMark('.') || p.at(at).isMark('(');
+        int amountAt = mark ? at + 1 : at;
+        while (p.at(amountAt).isMark('.')) {
+            amountAt++;
+        }
+        amountAt = words.has("of", p.word(amountAt)) && words.has("each", p.word(amountAt + 1))
+                ? amountAt + 2 : amountAt;
+        int from = amountAt;
+        Optional<Quantity> read =
+                fills.share(from).or(() -> amounts.parse(from)).or(sameAlone(from));
+        if (read.isEmpty() || !closes(read.get()) || !mark && !isStrong(read.get(), amountAt)) {
+            return Optional.empty();
+        }
+        Quantity q = read.get();
+        Draft d = new Draft(i, q.next());
+        d.name(n);
+        d.quantity(q);
+        d.start = Math.min(i, n.start());
+        d.end = q.next();
+        d.hints.add(Hint.INVERSE);
+        settle(d, n, q);
+        return Optional.of(d);
+    }
+
+    private Supplier<Optional<Quantity>> sameAlone(int i) {
+        return () -> words.at("ditto-last", p, i).map(m -> Quantity.of(
+                Amount.of(Rational.ONE), "same", i, m.next(),
+                Hint.SAME));
+    }
+
+    private void settle(Draft d, Name n, Quantity q) {
+        if (q.hasMeasure()) {
+            return;
+        }
+        boolean fraction = q.amount().quantity().filter(x -> !x.isWhole()).isPresent();
+        boolean counted = words.has("countable", p.word(n.last()));
+        d.measure = fraction && !counted ? "part" : "whole";
+        if (d.measure.equals("part") && d.amount.quantityMax().isEmpty()) {
+            d.amount = Amount.share(d.amount.quantity().orElseThrow());
+            d.hints.add(Hint.SHARE);
+        }
+    }
+
+    private boolean isStrong(Quantity q, int at) {
+        return p.at(at).type() == Token.Type.SIGN || q.measure().equals("same")
+                || q.measure().equals("per cent") || lineMode && q.hasMeasure();
+    }
+
+    private boolean closes(Quantity q) {
+        Token t = p.at(q.next());
+        if (q.isArticle() && !q.hasMeasure()) {
+            return false;
+        }
+        boolean mark = t.ends() || t.isMark('.') || t.isMark(';') || t.isMark(',')
+                || t.isMark(')') || t.isMark(':');
+        return mark || words.has("and", t.text()) && lastInverse;
+    }
+}

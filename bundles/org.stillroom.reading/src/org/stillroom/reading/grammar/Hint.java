@@ -1,0 +1,47 @@
+package org.stillroom.reading.grammar;
+
+/** Something about how a line was read that makes it more or less certain. */
+enum Hint {
+    /** Only an article stands for the number. */
+    ARTICLE("an article stands for “one”"),
+    /** No number is printed and none is needed. */
+    NO_NUMBER(""),
+    /** A singular measure without number is taken for one. */
+    BARE_MEASURE("no number is printed before the measure; one is understood"),
+    /** The signs of the number can be read in two ways. */
+    AMBIGUOUS("the number can be read in two ways"),
+    /** A slip of type or scanning was passed over. */
+    SLIP("a slip of type or scanning was put right"),
+    /** The word of measure is not in the vocabulary. */
+    OPEN_MEASURE("the word of measure is not a usual one"),
+    /** The ingredient is not in the thesaurus. */
+    UNKNOWN_NAME("the ingredient is not in the thesaurus"),
+    /** The ingredient ends where the grammar guesses. */
+    LONG_NAME("the ingredient’s name is long; it may end earlier"),
+    /** The amount stands after the name. */
+    INVERSE("the amount is printed after the ingredient"),
+    /** The amount points at another one. */
+    SAME("the amount points at another amount"),
+    /** Amounts are joined, of which the first is taken. */
+    COMPOUND("two amounts stand together; the first is taken"),
+    /** A name without amount. */
+    BARE("no amount is printed"),
+    /** Something is missing that a neighbour supplies. */
+    ELIDED("a word is supplied from the phrase before"),
+    /** A share of the whole. */
+    SHARE(""),
+    /** A vessel that is filled. */
+    FILL(""),
+    /** The line begins in the middle of a sentence of many words. */
+    PROSE("");
+
+    private final String reason;
+
+    Hint(String reason) {
+        this.reason = reason;
+    }
+
+    String reason() {
+        return reason;
+    }
+}

@@ -1,0 +1,274 @@
+package org.stillroom.reading.grammar;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.stillroom.model.number.Rational;
+import org.stillroom.model.reading.Amount;
+import org.stillroom.model.reading.Size;
+
+/** Reads one ingredient with its amount: “two dashes of bitters”, “the juice of half a lemon”. */
+final class ItemParser {
+
+    private final Vocabulary words;
+    private final Passage p;
+    private final AmountParser amounts;
+    private final NameParser names;
+
+    ItemParser(Vocabulary words, Passage passage, AmountParser amounts, NameParser names) {
+        this.words = words;
+        this.p = passage;
+        this.amounts = amounts;
+        this.names = names;
+    }
+
+    /** Reads what starts at a token, if an ingredient with an amount does. */
+    Optional<Draft> parse(int i, Optional<Draft> before) {
+        return yielding(i, before, true)
+                .or(() -> yielding(i, before, false))
+                .or(() -> amounted(i, before));
+    }
+
+    /** Reads “the juice of …” or “the thin rind of …”, where the number stands inside. */
+    private Optional<Draft> yielding(int i, Optional<Draft> before, boolean juice) {
+        Optional<Numeral> leading = amounts.numbers().parse(i)
+                .filter(n -> n.fraction() || n.article());
+        int at = leading.map(Numeral::next).orElse(i);
+        List<String> preparations = new ArrayList<>();
+        while (words.has("prep", p.word(at)) || words.has("praise", p.word(at))
+                || words.has("article", p.word(at)) || words.has("rind-sort", p.word(at))) {
+            if (words.has("prep", p.word(at))) {
+                preparations.add(p.word(at));
+            }
+            at++;
+            if (at > i + 5) {
+                return Optional.empty();
+            }
+        }
+        boolean found = words.has(juice ? "juice" : "part-of", p.word(at));
+        if (!found) {
+            return Optional.empty();
+        }
+        int word = at;
+        int next = at + 1;
+        boolean of = words.has("of", p.word(next));
+        boolean elidedOf = juice && amounts.numbers().parse(next).isPresent();
+        if (!of && !elidedOf) {
+            return shared(i, word, juice, preparations);
+        }
+        Optional<Draft> draft = yielded(i, word, of ? next + 1 : next, juice, before);
+        draft.ifPresent(d -> {
+            d.preparations.addAll(0, preparations);
+            boolean half = leading.filter(Numeral::fraction).isPresent();
+            if (half && d.amount.quantity().isPresent()) {
+                d.amount = Amount.of(d.amount.quantity().get().times(leading.get().low()));
+            }
+        });
+        return draft;
+    }
+
+    private Optional<Draft> yielded(
+            int start, int word, int i, boolean juice, Optional<Draft> before) {
+        Optional<Numeral> n = amounts.numbers().parse(i);
+        int at = n.map(Numeral::next).orElse(i);
+        Optional<Size> size = Optional.empty();
+        for (int round = 0; round < 3; round++) {
+            Optional<Size> here = amounts.sizeAt(at);
+            if (here.isPresent()) {
+                size = here;
+                at = words.at("size", p, at).get().next();
+            }
+            while (words.has("praise", p.word(at)) || words.has("rind-sort", p.word(at))) {
+                at++;
+            }
+        }
+        boolean single = words.has("article", p.word(at));
+        Optional<Name> name = names.parse(at);
+        Draft d = new Draft(start, at);
+        if (name.isEmpty()) {
+            if (n.isEmpty() || n.get().article() || before.isEmpty()) {
+                return Optional.empty();
+            }
+            d.pieces.addAll(lastNoun(before.get()));
+            d.hints.add(Hint.ELIDED);
+        } else {
+            d.name(name.get());
+        }
+        if (!juice) {
+            boolean ofThere = words.has("of", p.word(word + 1));
+            d.pieces.add(0, new Name.Piece(word, ofThere ? word + 2 : word + 1));
+        }
+        d.measure = juice ? "juice-of" : "whole";
+        d.size = size;
+        d.amountStart = start;
+        d.amountEnd = Math.max(at, word + 1);
+        d.amount = yieldAmount(n, single, d, word);
+        n.ifPresent(x -> x.others().forEach(o -> d.others.add(Amount.of(o))));
+        if (n.filter(x -> !x.others().isEmpty()).isPresent()) {
+            d.hints.add(Hint.AMBIGUOUS);
+        }
+        return Optional.of(d);
+    }
+
+    private Amount yieldAmount(Optional<Numeral> n, boolean single, Draft d, int word) {
+        if (n.isPresent()) {
+            return AmountParser.amount(n.get());
+        }
+        String last = p.word(d.lastNameToken());
+        boolean plural = last.endsWith("s") && !last.endsWith("ss");
+        d.hints.add(Hint.BARE_MEASURE);
+        boolean partPlural = d.measure.equals("whole") && p.word(word).endsWith("s")
+                && !p.word(word).equals("whites");
+        return plural && !single || partPlural
+                ? Amount.UNSTATED : Amount.of(Rational.ONE);
+    }
+
+    private List<Name.Piece> lastNoun(Draft before) {
+        if (!before.isNamed()) {
+            return List.of();
+        }
+        int last = before.lastNameToken();
+        return List.of(new Name.Piece(last, last + 1));
+    }
+
+    /** Reads the first of “juice and rind of two lemons”, whose number stands further on. */
+    private Optional<Draft> shared(int start, int word, boolean juice, List<String> prepared) {
+        boolean joined = words.has("and", p.word(word + 1)) || p.at(word + 1).isMark(',');
+        int other = word + 2;
+        while (words.has("prep", p.word(other)) || words.has("article", p.word(other))
+                || words.has("rind-sort", p.word(other)) || words.has("praise", p.word(other))) {
+            other++;
+        }
+        boolean part = words.has("part-of", p.word(other)) || words.has("juice", p.word(other));
+        if (!joined || !part || !words.has("of", p.word(other + 1))) {
+            return Optional.empty();
+        }
+        return yielded(start, word, other + 2, juice, Optional.empty()).map(d -> {
+            d.end = word + 1;
+            if (!juice) {
+                d.pieces.set(0, new Name.Piece(word, word + 1));
+            }
+            d.preparations.addAll(prepared);
+            d.hints.add(Hint.ELIDED);
+            return d;
+        });
+    }
+
+    private Optional<Draft> amounted(int i, Optional<Draft> before) {
+        Optional<Quantity> read = amounts.parse(i);
+        if (read.isEmpty()) {
+            return Optional.empty();
+        }
+        Quantity q = read.get();
+        if (p.at(q.next()).isMark(')')) {
+            q = q.withNext(q.next() + 1);
+        }
+        Optional<Draft> inner = innerYield(q, i, before);
+        if (inner.isPresent()) {
+            return inner;
+        }
+        Optional<Name> name = names.parse(q.next());
+        if (name.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(joined(q, name.get(), i)).filter(d -> plausible(d, name.get()));
+    }
+
+    /** Reads “six of the juice …”, “a pint of the juice of lemons”: the measure rules. */
+    private Optional<Draft> innerYield(Quantity q, int start, Optional<Draft> before) {
+        boolean counted = !q.hasMeasure() || q.measure().equals("unstated");
+        int at = words.has("of", p.word(q.next())) ? q.next() + 1 : q.next();
+        boolean part = words.has("part-of", p.word(at)) && words.has("of", p.word(at + 1));
+        if (!counted || !part || q.isArticle()) {
+            return Optional.empty();
+        }
+        Optional<Name> name = names.parse(at);
+        return name.map(n -> {
+            Draft d = new Draft(start, n.next());
+            d.quantity(q);
+            d.name(n);
+            d.measure = q.hasMeasure() ? q.measure() : "whole";
+            return d;
+        });
+    }
+
+    private Draft joined(Quantity q, Name name, int start) {
+        Draft d = new Draft(start, name.next());
+        d.quantity(q);
+        d.name(name);
+        if (!q.hasMeasure()) {
+            decideMeasure(d, name);
+        }
+        possessiveJuice(d, name);
+        return d;
+    }
+
+    /** Decides between a counted thing, a share of the whole and “one sugar lump”. */
+    private void decideMeasure(Draft d, Name name) {
+        String last = p.word(name.last());
+        Optional<String> shape = words.table("shape").value(last);
+        boolean several = name.last() > name.first();
+        if (shape.isPresent() && several) {
+            Name.Piece old = d.pieces.remove(d.pieces.size() - 1);
+            d.pieces.add(new Name.Piece(old.from(), old.to() - 1));
+            d.measure = shape.get();
+            return;
+        }
+        boolean fraction = d.amount.quantity().filter(x -> !x.isWhole()).isPresent();
+        boolean counts = isCounted(name);
+        if (fraction && !counts) {
+            d.measure = "part";
+            d.hints.add(Hint.SHARE);
+            if (d.amount.quantityMax().isEmpty()) {
+                d.amount = Amount.share(d.amount.quantity().get());
+            }
+        } else {
+            d.measure = "whole";
+        }
+    }
+
+    private boolean isCounted(Name name) {
+        String last = p.word(name.last());
+        boolean liquidFollows = words.has("or", p.word(name.next()))
+                && names.parse(name.next() + 1)
+                        .filter(n -> !words.has("countable", p.word(n.last()))).isPresent();
+        return words.has("countable", last) && !liquidFollows;
+    }
+
+    /** Reads “half a lemon’s juice”, “½ lime (juice)” and “1 lemon, juice only”. */
+    private void possessiveJuice(Draft d, Name name) {
+        int next = name.next();
+        String last = p.word(name.last());
+        boolean mark = p.at(next).isMark('(') || p.at(next).isMark(',');
+        boolean only = mark && words.has("juice", p.word(next + 1))
+                && (p.at(next + 2).isMark(')') || words.has("only", p.word(next + 2)));
+        boolean counted = d.measure.equals("whole") || d.measure.equals("part");
+        if (counted && only) {
+            d.measure = "juice-of";
+            d.end = next + 3;
+        } else if (counted && words.has("juice", last) && name.last() > name.first()
+                && p.word(name.last() - 1).endsWith("s")
+                && p.printed(name.last() - 1, name.last()).matches(".*['’]s?")) {
+            Name.Piece old = d.pieces.remove(d.pieces.size() - 1);
+            d.pieces.add(new Name.Piece(old.from(), old.to() - 1));
+            d.measure = "juice-of";
+        }
+    }
+
+    /** An article alone makes a line only of things that one can count. */
+    private boolean plausible(Draft d, Name name) {
+        boolean article = d.hints.contains(Hint.ARTICLE) && d.measure.equals("whole");
+        String last = p.word(d.lastNameToken());
+        if (d.measure.equals("part") && words.has("article", p.word(d.start))) {
+            return name.known();
+        }
+        if (words.has("vessel-only", last) || words.has("vessel", last)) {
+            return false;
+        }
+        boolean definite = words.has("definite", p.word(d.start));
+        boolean idle = d.measure.equals("whole") && !name.known()
+                && words.has("not-name", last);
+        return !idle && !(article && definite) && (!article || words.has("countable", last)
+                || name.known() && !words.has("mass", last));
+    }
+}

@@ -1,0 +1,84 @@
+package org.stillroom.reading.grammar;
+
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/** Recognises words of measure, with the usual slips of type and scanning. */
+final class MeasureWords {
+
+    private final Vocabulary words;
+    private final Predicate<String> known;
+
+    /**
+     * A word of measure that was found.
+     *
+     * @param word the canonical word
+     * @param next the token after it
+     * @param slip whether its letters had to be put right
+     */
+    record Found(String word, int next, boolean slip) {}
+
+    MeasureWords(Vocabulary words, Predicate<String> known) {
+        this.words = words;
+        this.known = known;
+    }
+
+    /** Finds a measure that is spelt as the vocabulary has it. */
+    Optional<Found> exact(Passage p, int i) {
+        return words.at("measure", p, i)
+                .map(m -> new Found(m.value(), point(p, m.next()), false))
+                .or(() -> open(p, i));
+    }
+
+    /** Finds a measure after a number, slips allowed. */
+    Optional<Found> afterNumber(Passage p, int i) {
+        return exact(p, i).or(() -> divided(p, i)).or(() -> misspelt(p, i));
+    }
+
+    private int point(Passage p, int next) {
+        boolean shortened = words.has("abbrev", p.word(next - 1));
+        return shortened && p.at(next).isMark('.') ? next + 1 : next;
+    }
+
+    /** Reads any “…-glassful”, “…-cup of”: measures that are named after their use. */
+    private Optional<Found> open(Passage p, int i) {
+        Token second = p.at(i + 1);
+        if (!p.at(i).isWord() || !second.glued() || !words.has("vessel-end", second.text())) {
+            return Optional.empty();
+        }
+        String end = words.table("vessel-end").value(second.text()).orElse(second.text());
+        return Optional.of(new Found(p.word(i) + " " + end, i + 2, false));
+    }
+
+    private Optional<Found> divided(Passage p, int i) {
+        Token next = p.at(i + 1);
+        if (!p.at(i).isWord() || !next.isWord() || next.text().length() > 6) {
+            return Optional.empty();
+        }
+        if (known.test(p.word(i)) && known.test(next.text())) {
+            return Optional.empty();
+        }
+        String joined = p.word(i) + next.text();
+        return words.table("measure").value(joined).filter(m -> joined.length() > 3)
+                .map(m -> new Found(m, i + 2, true));
+    }
+
+    private Optional<Found> misspelt(Passage p, int i) {
+        Token t = p.at(i);
+        if (!t.isWord() || t.text().length() < 4 || known.test(t.text())) {
+            return tied(p, i);
+        }
+        return words.nearMeasure(t.text()).map(m -> new Found(m, i + 1, true))
+                .or(() -> tied(p, i));
+    }
+
+    /** Repairs “tea-spoonfnl” and “wine-glaes”, whose halves are tied by a hyphen. */
+    private Optional<Found> tied(Passage p, int i) {
+        Token second = p.at(i + 1);
+        boolean bothKnown = known.test(p.word(i)) && known.test(second.text());
+        if (!second.glued() || !second.isWord() || bothKnown) {
+            return Optional.empty();
+        }
+        return words.nearMeasure(p.word(i) + second.text()).map(m -> new Found(m, i + 2, true));
+    }
+}

@@ -1,0 +1,248 @@
+package org.stillroom.reading.grammar;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Finds where an ingredient’s name starts and ends. */
+final class NameParser {
+
+    private static final int LONGEST = 7;
+
+    private final Vocabulary words;
+    private final Passage p;
+    private final Names names;
+
+    NameParser(Vocabulary words, Passage passage, Names names) {
+        this.words = words;
+        this.p = passage;
+        this.names = names;
+    }
+
+    /** Reads the noun phrase that starts at a token, articles and praise passed over. */
+    Optional<Name> parse(int index) {
+        List<String> preparations = new ArrayList<>();
+        int from = lead(index, preparations);
+        int to = end(from);
+        to = trim(from, to);
+        if (to <= from || !isNoun(from, to)) {
+            return Optional.empty();
+        }
+        int next = trailing(to, preparations);
+        return Optional.of(named(index, from, to, next, preparations));
+    }
+
+    private Name named(int index, int from, int to, int next, List<String> preparations) {
+        Optional<Names.Known> known = knownEnd(from, to);
+        Set<Hint> hints = EnumSet.noneOf(Hint.class);
+        boolean usual = known.isPresent() || words.has("head", p.word(to - 1));
+        if (!usual) {
+            hints.add(Hint.UNKNOWN_NAME);
+        }
+        if (to - from > 4) {
+            hints.add(Hint.LONG_NAME);
+        }
+        List<String> senses = known.map(Names.Known::senses).orElse(List.of());
+        List<Name.Piece> pieces = List.of(new Name.Piece(from, to));
+        return new Name(pieces, index, next, preparations, senses, usual, hints);
+    }
+
+    /** Returns what the thesaurus knows of the longest tail of the phrase. */
+    Optional<Names.Known> knownEnd(int from, int to) {
+        for (int i = from; i < to; i++) {
+            Optional<Names.Known> known = names.longest(p, i).filter(k -> k.next() >= to);
+            if (known.isPresent()) {
+                return known;
+            }
+        }
+        for (int i = from; i < to; i++) {
+            Optional<Names.Known> known = names.longest(p, i);
+            if (known.isPresent()) {
+                return known;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Passes over “of”, articles, praise and words of preparation before the name. */
+    private int lead(int index, List<String> preparations) {
+        int i = index;
+        while (i < index + 9) {
+            String w = p.word(i);
+            boolean wordFollows = p.at(i + 1).isWord() && !words.has("stop", p.word(i + 1))
+                    && !words.has("of", p.word(i + 1)) && !p.at(i + 1).glued();
+            if (words.has("of", w) || words.has("article", w) && !w.equals("one")) {
+                i++;
+            } else if (keepsWhole(i)) {
+                return i;
+            } else if (wordFollows && dropsSort(i)) {
+                i++;
+            } else if (wordFollows && words.has("prep", w)) {
+                preparations.add(w);
+                i++;
+            } else if (words.has("praise", w) && (wordFollows || words.has("article", w))) {
+                i++;
+            } else if (words.has("prep", w) && words.has("and", p.word(i + 1))
+                    && words.has("prep", p.word(i + 2))) {
+                preparations.add(w);
+                i += 2;
+            } else {
+                return i;
+            }
+        }
+        return i;
+    }
+
+    /** Tells whether the thesaurus has a name of several words that starts here. */
+    private boolean keepsWhole(int i) {
+        Optional<Names.Known> known = names.longest(p, i);
+        return known.isPresent() && known.get().next() > i + 1
+                && !words.has("praise", p.word(i)) && !words.has("prep", p.word(i));
+    }
+
+    /** Words such as “fine” and “broken” name a sort of sugar or ice, and of nothing else. */
+    private boolean dropsSort(int i) {
+        if (!words.has("sort", p.word(i))) {
+            return false;
+        }
+        for (int j = i + 1; j < i + 5 && p.at(j).isWord(); j++) {
+            boolean sorted = words.has("ice", p.word(j)) || words.has("sugarword", p.word(j));
+            if (sorted) {
+                return false;
+            }
+            if (words.has("stop", p.word(j)) && !words.has("and", p.word(j))) {
+                return true;
+            }
+        }
+        return true;
+    }
+
+    private int end(int from) {
+        int i = from;
+        while (i < from + LONGEST) {
+            Optional<Names.Known> known = names.longest(p, i);
+            if (known.isPresent() && known.get().next() > i + 1) {
+                i = known.get().next();
+                continue;
+            }
+            if (!goesOn(i, from)) {
+                return i;
+            }
+            i++;
+        }
+        return i;
+    }
+
+    private boolean goesOn(int i, int from) {
+        Token t = p.at(i);
+        if (t.isMark('.')) {
+            return abbreviated(i, from);
+        }
+        if (t.type() == Token.Type.NUMBER) {
+            return false;
+        }
+        if (!t.isWord()) {
+            return false;
+        }
+        if (t.glued() && i > from) {
+            return !words.has("number", t.text());
+        }
+        if (words.has("of", t.text())) {
+            return i > from && ofGoesOn(i);
+        }
+        if (words.has("stop", t.text()) || isNumber(i)) {
+            return false;
+        }
+        if (words.has("prep", t.text()) && i > from) {
+            return words.has("head", p.word(i + 1)) && !words.has("stop", p.word(i + 1));
+        }
+        return !isVerb(i, from);
+    }
+
+    private boolean abbreviated(int i, int from) {
+        boolean short_ = i > from && words.has("abbrev", p.word(i - 1));
+        Token next = p.at(i + 1);
+        return short_ && (next.isWord() && !words.has("stop", next.text())
+                && !isNumber(i + 1) && !isSentence(i) || next.isMark(',') || next.ends()
+                || next.type() == Token.Type.SIGN || isNumber(i + 1));
+    }
+
+    /** “St. Croix” goes on; “… of rum co. Shake well” does not. */
+    private boolean isSentence(int i) {
+        return words.at("verb", p, i + 1).isPresent();
+    }
+
+    private boolean ofGoesOn(int i) {
+        Token next = p.at(i + 1);
+        if (!next.isWord() || isNumber(i + 1) || words.has("stop", next.text())) {
+            return false;
+        }
+        return !words.has("article", next.text());
+    }
+
+    boolean isNumber(int i) {
+        Token t = p.at(i);
+        return t.type() == Token.Type.NUMBER
+                || t.type() == Token.Type.FRACTION
+                || words.has("number", t.text())
+                || words.has("fraction", t.text()) && !t.glued()
+                || words.has("multiple", t.text());
+    }
+
+    private boolean isVerb(int i, int from) {
+        Optional<PhraseTable.Match> verb = words.at("verb", p, i);
+        if (verb.isEmpty()) {
+            return false;
+        }
+        boolean strict = verb.get().value().endsWith("/strict");
+        return !strict && (i > from || verb.get().value().contains("/"));
+    }
+
+    private int trim(int from, int to) {
+        int i = to;
+        while (i > from) {
+            String last = p.word(i - 1);
+            boolean spare = words.has("praise", last) || words.has("trailing", last)
+                    || words.has("of", last)
+                    || words.has("prep", last) && i - 1 > from && !p.at(i - 1).glued()
+                    || words.has("article", last);
+            boolean known = names.longest(p, i - 1).isPresent();
+            if (!spare || known && i - 1 == from) {
+                return i;
+            }
+            i--;
+        }
+        return i;
+    }
+
+    private boolean isNoun(int from, int to) {
+        if (words.has("time", p.word(from))) {
+            return false;
+        }
+        if (to - from > 1) {
+            return true;
+        }
+        String w = p.word(from);
+        return p.at(from).isWord() && w.length() > 1 && !words.has("not-name", w)
+                && !words.has("vessel-only", w);
+    }
+
+    /** Passes over “, well beaten” and “grated” after a name. */
+    private int trailing(int to, List<String> preparations) {
+        int i = p.at(to).isMark(',') ? to + 1 : to;
+        int start = i;
+        while (words.has("prep", p.word(i)) || words.has("prep-link", p.word(i)) && i > start) {
+            i++;
+        }
+        Token after = p.at(i);
+        boolean closes = after.ends() || after.type() == Token.Type.MARK
+                || words.has("and", after.text()) || words.has("stop", after.text());
+        if (i == start || !closes) {
+            return to;
+        }
+        preparations.add(p.name(start, i));
+        return i;
+    }
+}

@@ -1,0 +1,402 @@
+package org.stillroom.reading.grammar;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.stillroom.model.number.Rational;
+
+/**
+ * Reads a number from tokens, exactly, in every form in which recipes print one.
+ *
+ * <p>Single characters for fractions are those of the Unicode blocks Latin-1 Supplement and Number
+ * Forms; their values are given there by name.
+ */
+final class NumberParser {
+
+    private static final Map<String, Rational> CHARACTERS = Map.ofEntries(
+            Map.entry("¼", Rational.of(1, 4)), Map.entry("½", Rational.of(1, 2)),
+            Map.entry("¾", Rational.of(3, 4)), Map.entry("⅐", Rational.of(1, 7)),
+            Map.entry("⅑", Rational.of(1, 9)), Map.entry("⅒", Rational.of(1, 10)),
+            Map.entry("⅓", Rational.of(1, 3)), Map.entry("⅔", Rational.of(2, 3)),
+            Map.entry("⅕", Rational.of(1, 5)), Map.entry("⅖", Rational.of(2, 5)),
+            Map.entry("⅗", Rational.of(3, 5)), Map.entry("⅘", Rational.of(4, 5)),
+            Map.entry("⅙", Rational.of(1, 6)), Map.entry("⅚", Rational.of(5, 6)),
+            Map.entry("⅛", Rational.of(1, 8)), Map.entry("⅜", Rational.of(3, 8)),
+            Map.entry("⅝", Rational.of(5, 8)), Map.entry("⅞", Rational.of(7, 8)),
+            Map.entry("↉", Rational.ZERO));
+    private static final Set<Integer> USUAL_DENOMINATORS = Set.of(2, 3, 4, 5, 6, 8, 10, 16);
+    private static final Set<String> ONES = Set.of("l", "i", "j", "|", "!", "1");
+
+    private final Vocabulary words;
+    private final Passage p;
+
+    NumberParser(Vocabulary words, Passage passage) {
+        this.words = words;
+        this.p = passage;
+    }
+
+    /** Reads a number or a range that starts at a token. */
+    Optional<Numeral> parse(int index) {
+        int start = words.at("about", p, index).map(PhraseTable.Match::next).orElse(index);
+        Optional<Numeral> first = single(start);
+        if (first.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(range(first.get()));
+    }
+
+    private Numeral range(Numeral first) {
+        Numeral range = first;
+        for (int round = 0; round < 3; round++) {
+            int link = link(range.next());
+            if (link < 0 || range.article() && round == 0 && !dozenFollows(link)) {
+                return range;
+            }
+            Optional<Numeral> second = single(link);
+            if (second.isEmpty() || second.get().article()) {
+                return range;
+            }
+            Numeral upper = second.get();
+            range = range.to(upper);
+        }
+        return range;
+    }
+
+    private boolean dozenFollows(int index) {
+        return words.has("multiple", p.word(index)) || words.has("article", p.word(index));
+    }
+
+    /** Returns the token after a word or mark that joins the ends of a range, or -1. */
+    private int link(int i) {
+        Token t = p.at(i);
+        if (t.isMark('–') || t.isMark('—') || t.isMark('@')) {
+            return i + 1;
+        }
+        Optional<PhraseTable.Match> phrase = words.at("range", p, i);
+        if (phrase.isPresent()) {
+            return phrase.get().next();
+        }
+        if (t.isMark(',')) {
+            Optional<PhraseTable.Match> or = words.at("range", p, i + 1);
+            if (or.isPresent() && words.has("number", p.word(or.get().next()))
+                    && words.has("number", p.word(i - 1))) {
+                return or.get().next();
+            }
+            boolean number = p.at(i + 1).type() == Token.Type.NUMBER
+                    || words.has("number", p.word(i + 1));
+            boolean again = p.at(i + 2).isMark(',') || words.at("range", p, i + 2).isPresent();
+            return number && again && p.at(i + 1).isWord() ? i + 1 : -1;
+        }
+        boolean glued = t.glued() && (words.has("number", t.text()) || isDigits(t));
+        return glued ? i : -1;
+    }
+
+    private Optional<Numeral> single(int i) {
+        Token t = p.at(i);
+        return switch (t.type()) {
+            case FRACTION -> Optional.of(fractionCharacter(i));
+            case NUMBER -> Optional.of(digits(i));
+            case MARK -> mark(i);
+            case WORD -> word(i);
+            default -> Optional.empty();
+        };
+    }
+
+    private Numeral fractionCharacter(int i) {
+        if (p.word(i).equals("⅟")) {
+            return isDigits(p.at(i + 1)) && value(p.at(i + 1)).signum() > 0
+                    ? ofA(Numeral.of(Rational.ONE.dividedBy(value(p.at(i + 1))), i + 2))
+                    : Numeral.of(Rational.ONE, i + 1);
+        }
+        return ofA(Numeral.of(CHARACTERS.get(p.word(i)), i + 1));
+    }
+
+    private Optional<Numeral> mark(int i) {
+        Token t = p.at(i);
+        boolean bar = t.isMark('|') || t.isMark('!');
+        if (bar && slash(p.at(i + 1)) && isDigits(p.at(i + 2))) {
+            return Optional.of(ofA(over(Rational.ONE, i + 2)));
+        }
+        boolean lonely = !isDigits(p.at(i - 1)) && p.at(i + 1).isWord();
+        if (t.isMark('%') && lonely) {
+            Numeral threeQuarters = Numeral.of(Rational.of(3, 4), i + 1);
+            return Optional.of(threeQuarters.or(
+                    Rational.of(1, 2), "“%” stands where a fraction was printed"));
+        }
+        return Optional.empty();
+    }
+
+    private Numeral digits(int i) {
+        Rational whole = value(p.at(i));
+        Token next = p.at(i + 1);
+        if (slash(next) && isDigits(p.at(i + 2)) && value(p.at(i + 2)).signum() > 0) {
+            return ofA(over(whole, i + 2));
+        }
+        if (next.type() == Token.Type.FRACTION && CHARACTERS.containsKey(next.text())) {
+            return Numeral.of(whole.plus(CHARACTERS.get(next.text())), i + 2);
+        }
+        boolean mixed = isDigits(next) && !next.glued();
+        if (mixed && slash(p.at(i + 2)) && isDigits(p.at(i + 3))
+                && value(p.at(i + 3)).signum() > 0) {
+            Numeral fraction = over(value(next), i + 3);
+            return Numeral.of(whole.plus(fraction.low()), fraction.next());
+        }
+        if (mixed && isDigits(p.at(i + 2)) && p.at(i + 2).glued()) {
+            Numeral fraction = dashed(i + 1, true);
+            return fraction.high().isPresent()
+                    ? Numeral.of(whole, i + 1)
+                    : Numeral.of(whole.plus(fraction.low()), fraction.next())
+                            .or(whole, "a hyphen may stand for the bar of a fraction");
+        }
+        if (isDigits(next) && next.glued()) {
+            return dashed(i, false);
+        }
+        return andFraction(multiplied(Numeral.of(whole, i + 1)));
+    }
+
+    private Numeral over(Rational above, int below) {
+        Rational under = value(p.at(below));
+        return under.signum() == 0
+                ? Numeral.of(above, below + 1)
+                : Numeral.of(above.dividedBy(under), below + 1);
+    }
+
+    /** Reads “1-2”, a fraction set with a hyphen or a range. */
+    private Numeral dashed(int i, boolean afterWhole) {
+        Rational above = value(p.at(i));
+        Rational below = value(p.at(i + 1));
+        Rational gap = below.minus(above);
+        boolean possible = above.isWhole() && below.isWhole() && above.signum() > 0
+                && above.compareTo(below) < 0
+                && below.compareTo(Rational.of(64)) <= 0
+                && USUAL_DENOMINATORS.contains(below.numerator().intValue());
+        Numeral range = Numeral.of(above, i + 1).to(Numeral.of(below, i + 2));
+        if (!possible) {
+            return range;
+        }
+        Numeral fraction = ofA(Numeral.of(above.dividedBy(below), i + 2));
+        boolean plural = pluralFollows(i + 2);
+        if (afterWhole || !plural) {
+            return fraction.or(above, "a hyphen may stand for a bar or for “to”");
+        }
+        boolean step = gap.compareTo(Rational.of(2)) <= 0 || below.compareTo(Rational.of(8)) > 0;
+        Numeral likely = step ? range : fraction;
+        Rational other = step ? fraction.low() : above;
+        return likely.or(other, "a hyphen may stand for a bar or for “to”");
+    }
+
+    private boolean pluralFollows(int i) {
+        int at = words.at("size", p, i).map(PhraseTable.Match::next).orElse(i);
+        Optional<PhraseTable.Match> measure = words.at("measure", p, at);
+        if (measure.isPresent()) {
+            String last = p.word(measure.get().next() - 1);
+            return last.endsWith("s") && !last.equals("glass");
+        }
+        String first = p.word(at);
+        return words.has("countable", first) && first.endsWith("s")
+                || words.has("countable", p.word(at + 1)) && p.word(at + 1).endsWith("s");
+    }
+
+    private Optional<Numeral> word(int i) {
+        String w = p.word(i);
+        if (ONES.contains(w) && slash(p.at(i + 1)) && isDigits(p.at(i + 2))) {
+            return Optional.of(ofA(over(Rational.ONE, i + 2))
+                    .or(Rational.ONE, "“" + w + "” is read as 1"));
+        }
+        if (ONES.contains(w) && (w.length() == 1) && measureAt(i + 1)) {
+            return Optional.of(andFraction(Numeral.of(Rational.ONE, i + 1)));
+        }
+        if (words.has("multiple", w)) {
+            return multiple(i).map(this::andFraction);
+        }
+        if (words.has("number", w)) {
+            return Optional.of(andFraction(multiplied(wordNumber(i))));
+        }
+        if (words.has("fraction", w)) {
+            return Optional.of(ofA(Numeral.of(fraction(w), i + 1)));
+        }
+        if (words.has("article", w)) {
+            return Optional.of(article(i));
+        }
+        return Optional.empty();
+    }
+
+    /** Reads “a dozen”, “a half”, “the third part of”, “a couple of”, or “a” alone. */
+    private Numeral article(int i) {
+        int next = i + 1;
+        String w = p.word(next);
+        if (words.has("multiple", w)) {
+            return andFraction(multiplied(Numeral.of(Rational.ONE, next)));
+        }
+        boolean single = w.equals("single");
+        if (words.has("number", w) && !single) {
+            return words.has("article-number", w) ? skipOf(wordNumber(next)) : wordNumber(next);
+        }
+        if (single) {
+            return Numeral.of(Rational.ONE, next + 1);
+        }
+        if (words.has("fraction", w)) {
+            return ofA(Numeral.of(fraction(w), next + 1));
+        }
+        return Numeral.article(next);
+    }
+
+    private Optional<Numeral> multiple(int i) {
+        boolean counts = p.at(i + 1).isWord();
+        return counts
+                ? Optional.of(multiplied(Numeral.of(Rational.ONE, i)))
+                : Optional.empty();
+    }
+
+    /** Reads “five-and-twenty”, “thirty-six”, “one hundred and fifty”. */
+    private Numeral wordNumber(int i) {
+        Rational value = number(p.word(i));
+        int next = i + 1;
+        boolean small = value.compareTo(Rational.of(10)) < 0;
+        if (small && words.has("and", p.word(next)) && isTens(next + 1)) {
+            return Numeral.of(value.plus(number(p.word(next + 1))), next + 2);
+        }
+        boolean tens = value.compareTo(Rational.of(20)) >= 0;
+        if (tens && words.has("number", p.word(next))
+                && number(p.word(next)).compareTo(Rational.of(10)) < 0) {
+            return Numeral.of(value.plus(number(p.word(next))), next + 1);
+        }
+        Numeral one = Numeral.of(value, next);
+        return words.has("article-number", p.word(i)) ? skipOf(one) : one;
+    }
+
+    private boolean isTens(int i) {
+        return words.has("number", p.word(i))
+                && number(p.word(i)).compareTo(Rational.of(20)) >= 0
+                && !words.has("article-number", p.word(i));
+    }
+
+    /** Multiplies by “dozen”, “hundred” or by a fraction that follows: “two thirds”. */
+    private Numeral multiplied(Numeral n) {
+        Token t = p.at(n.next());
+        Optional<String> many = words.table("multiple").value(t.text());
+        if (many.isPresent()) {
+            Numeral times = n.times(rational(many.get()), n.next() + 1);
+            boolean point = p.at(times.next()).isMark('.') && t.text().length() < 4;
+            Numeral whole = point ? times.withNext(times.next() + 1) : times;
+            Numeral more = hundreds(whole, t.text());
+            boolean half = words.has("and", p.word(more.next()));
+            return half ? more : skipOf(more);
+        }
+        boolean part = words.has("fraction", t.text()) && !words.has("and", t.text());
+        return part ? ofA(n.times(fraction(t.text()), n.next() + 1)) : n;
+    }
+
+    private Numeral hundreds(Numeral n, String multiple) {
+        boolean large = multiple.equals("hundred") || multiple.equals("thousand");
+        int at = words.has("and", p.word(n.next())) ? n.next() + 1 : n.next();
+        if (!large || !words.has("number", p.word(at)) || words.has("article", p.word(at))) {
+            return n;
+        }
+        Numeral rest = wordNumber(at);
+        return n.plus(rest.low(), rest.next());
+    }
+
+    /** Adds “and a half”, “and one quarter”, “& ½” where nothing stands between. */
+    Numeral andFraction(Numeral n) {
+        if (!words.has("and", p.word(n.next())) && !p.at(n.next()).isMark('&')) {
+            return n;
+        }
+        Optional<Numeral> more = fractionAt(n.next() + 1);
+        if (more.isEmpty()) {
+            return n;
+        }
+        Rational extra = words.has("multiple", p.word(n.next() - 1))
+                ? more.get().low().times(rational(
+                        words.table("multiple").value(p.word(n.next() - 1)).orElse("1")))
+                : more.get().low();
+        return n.plus(extra, more.get().next());
+    }
+
+    /** Reads a fraction alone: “a half”, “three quarters”, “½”, “1/4”. */
+    private Optional<Numeral> fractionAt(int i) {
+        Token t = p.at(i);
+        if (t.type() == Token.Type.FRACTION) {
+            return Optional.of(Numeral.of(CHARACTERS.getOrDefault(t.text(), Rational.ONE), i + 1));
+        }
+        if (isDigits(t) && slash(p.at(i + 1)) && isDigits(p.at(i + 2))) {
+            return Optional.of(over(value(t), i + 2)).filter(n -> !n.low().isWhole());
+        }
+        boolean counted = words.has("article", t.text()) || words.has("number", t.text());
+        int at = counted ? i + 1 : i;
+        if (!words.has("fraction", p.word(at))) {
+            return Optional.empty();
+        }
+        Rational times = words.table("number").value(t.text()).map(NumberParser::rational)
+                .orElse(Rational.ONE);
+        boolean ofSomethingElse = words.has("of", p.word(at + 1))
+                && words.has("article", p.word(at + 2));
+        boolean another = words.has("article", p.word(at + 1)) || measureAt(at + 1)
+                && !words.has("plural-after-half", p.word(at + 1)) && !isPlural(at + 1);
+        return ofSomethingElse || another
+                ? Optional.empty()
+                : Optional.of(Numeral.of(times.times(fraction(p.word(at))), at + 1));
+    }
+
+    private boolean isPlural(int i) {
+        return p.word(i).endsWith("s") && !p.word(i).equals("glass");
+    }
+
+    /** Passes over “of a”, “a”, “part of a”, “of the” after a fraction. */
+    private Numeral ofA(Numeral n) {
+        int at = n.next();
+        if (words.has("part-word", p.word(at)) && words.has("of", p.word(at + 1))) {
+            at++;
+        }
+        int article = words.has("of", p.word(at)) ? at + 1 : at;
+        if (words.has("article", p.word(article))) {
+            return n.withNext(article + 1);
+        }
+        if (words.has("multiple", p.word(article)) && n.high().isEmpty()) {
+            Rational many = rational(words.table("multiple").value(p.word(article)).orElse("1"));
+            return skipOf(n.times(many, article + 1));
+        }
+        return n;
+    }
+
+    private Numeral skipOf(Numeral n) {
+        return words.has("of", p.word(n.next())) ? n.withNext(n.next() + 1) : n;
+    }
+
+    private boolean measureAt(int i) {
+        int at = words.at("size", p, i).map(PhraseTable.Match::next).orElse(i);
+        return words.at("measure", p, at).isPresent();
+    }
+
+    private static boolean slash(Token t) {
+        return t.isMark('/') || t.isMark('⁄');
+    }
+
+    private static boolean isDigits(Token t) {
+        return t.type() == Token.Type.NUMBER;
+    }
+
+    private static Rational value(Token t) {
+        String digits = t.text();
+        if (digits.matches("\\d{1,3},\\d{3}")) {
+            return Rational.of(new BigInteger(digits.replace(",", "")), BigInteger.ONE);
+        }
+        return Rational.of(new BigDecimal(digits.replace(',', '.')));
+    }
+
+    private Rational number(String word) {
+        return words.table("number").value(word).map(NumberParser::rational)
+                .orElse(Rational.ONE);
+    }
+
+    private Rational fraction(String word) {
+        return words.table("fraction").value(word).map(NumberParser::rational)
+                .orElse(Rational.ONE);
+    }
+
+    private static Rational rational(String text) {
+        return Rational.parse(text).orElseThrow();
+    }
+}

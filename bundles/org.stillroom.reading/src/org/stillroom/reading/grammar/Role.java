@@ -1,0 +1,27 @@
+package org.stillroom.reading.grammar;
+
+/** What the verb of a clause makes of the ingredients after it. */
+enum Role {
+    /** No verb yet. */
+    NONE,
+    /** They go into the drink. */
+    ADD,
+    /** They dress it. */
+    GARNISH,
+    /** They fill the glass up. */
+    TOP,
+    /** They lie on top. */
+    FLOAT,
+    /** They wet the glass. */
+    RINSE,
+    /** They come with it. */
+    SERVE,
+    /** They cool it. */
+    COOL,
+    /** They are fetched. */
+    TAKE,
+    /** They fill a vessel. */
+    FILL,
+    /** They are left out. */
+    NEG
+}

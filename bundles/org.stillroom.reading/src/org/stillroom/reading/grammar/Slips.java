@@ -1,0 +1,54 @@
+package org.stillroom.reading.grammar;
+
+/** Compares words as a reader does who knows which letters type and scanners confuse. */
+final class Slips {
+
+    private Slips() {}
+
+    /** Tells whether one word is another with one slip, or two in a long word. */
+    static boolean near(String printed, String meant) {
+        int gap = Math.abs(printed.length() - meant.length());
+        if (gap > 2 || meant.length() < 4) {
+            return false;
+        }
+        String a = likeness(printed);
+        String b = likeness(meant);
+        if (a.equals(b)) {
+            return true;
+        }
+        int allowed = meant.length() >= 9 ? 2 : 1;
+        boolean firstLetter = a.charAt(0) == b.charAt(0) || meant.length() >= 7;
+        return firstLetter && gap <= allowed && distance(a, b, allowed) <= allowed;
+    }
+
+    /** Returns a word with letters of like shape made one. */
+    private static String likeness(String word) {
+        return word.replace("rn", "m").replace('0', 'o').replace('1', 'l').replace('i', 'l')
+                .replace('j', 'l').replace('f', 's').replace('u', 'n').replace('e', 'c')
+                .replace('h', 'b').replace('5', 's').replace('8', 'b').replace('v', 'y');
+    }
+
+    /** Returns the edit distance of Levenshtein (1966), or more than the limit. */
+    private static int distance(String a, String b, int limit) {
+        int[] row = new int[b.length() + 1];
+        for (int j = 0; j <= b.length(); j++) {
+            row[j] = j;
+        }
+        for (int i = 1; i <= a.length(); i++) {
+            int diagonal = row[0];
+            row[0] = i;
+            int best = row[0];
+            for (int j = 1; j <= b.length(); j++) {
+                int above = row[j];
+                int change = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
+                row[j] = Math.min(Math.min(above, row[j - 1]) + 1, diagonal + change);
+                diagonal = above;
+                best = Math.min(best, row[j]);
+            }
+            if (best > limit) {
+                return best;
+            }
+        }
+        return row[b.length()];
+    }
+}

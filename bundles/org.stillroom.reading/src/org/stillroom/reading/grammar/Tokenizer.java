@@ -1,0 +1,191 @@
+package org.stillroom.reading.grammar;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import org.stillroom.model.text.FoldedText;
+import org.stillroom.model.text.Folding;
+import org.stillroom.model.text.SourceText;
+import org.stillroom.model.text.Span;
+
+/**
+ * Divides a recipe's words into tokens.
+ *
+ * <p>Works on the folded text, which leaves numbers as printed. Words tied by a hyphen become two
+ * tokens; a word divided at a line's end becomes one again where the whole is a word of the trade.
+ * Marks of a transcription (page numbers in braces, underscores, stars) are passed over.
+ */
+final class Tokenizer {
+
+    private static final String FRACTIONS = "¼½¾⅐⅑⅒⅓⅔⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞↉⅟";
+    private static final String SIGNS = "℥ʒ℈℔♏";
+    private static final String MARKS = ",;.:()[]/⁄–—&@%|!?+=";
+
+    private final Predicate<String> known;
+
+    Tokenizer(Predicate<String> known) {
+        this.known = known;
+    }
+
+    Passage tokenize(SourceText text, Span span) {
+        SourceText printed = SourceText.of(text.slice(span));
+        FoldedText folded = Folding.fold(printed.toString());
+        Run run = new Run(folded.folded(), new LineEnds(printed, folded));
+        return new Passage(printed, folded, run.tokens(), span.start());
+    }
+
+    /** One pass over one text. */
+    private final class Run {
+        private final String s;
+        private final LineEnds lineEnds;
+        private final List<Token> tokens = new ArrayList<>();
+        private int at;
+        private boolean spaced = true;
+        private boolean glued;
+
+        Run(String s, LineEnds lineEnds) {
+            this.s = s;
+            this.lineEnds = lineEnds;
+        }
+
+        List<Token> tokens() {
+            while (at < s.length()) {
+                step(s.charAt(at));
+            }
+            return tokens;
+        }
+
+        private void step(char c) {
+            if (c == ' ') {
+                if (lineEnds.breaksAt(at)) {
+                    add(Token.Type.BREAK, at, at + 1, "\n");
+                }
+                spaced = true;
+                at++;
+            } else if (c == '{' || noteMark(c)) {
+                skipBraces(c == '{' ? '}' : ']');
+            } else if (Character.isLetter(c) && SIGNS.indexOf(c) < 0) {
+                word();
+            } else if (Character.isDigit(c)) {
+                number();
+            } else if (FRACTIONS.indexOf(c) >= 0) {
+                add(Token.Type.FRACTION, at, at + 1, String.valueOf(c));
+                at++;
+            } else if (SIGNS.indexOf(c) >= 0) {
+                add(Token.Type.SIGN, at, at + 1, String.valueOf(c));
+                at++;
+            } else if (c == '-') {
+                hyphen();
+            } else {
+                if (MARKS.indexOf(c) >= 0) {
+                    add(Token.Type.MARK, at, at + 1, String.valueOf(c));
+                }
+                at++;
+            }
+        }
+
+        private boolean noteMark(char c) {
+            if (c != '[') {
+                return false;
+            }
+            int close = s.indexOf(']', at);
+            String inside = close > at && close - at < 14 ? s.substring(at + 1, close) : "";
+            return inside.matches("(pg?\\.? ?)?\\d+|footnote.*|[a-z*]|illustration.*");
+        }
+
+        private void skipBraces(char closing) {
+            int close = s.indexOf(closing, at);
+            at = close < 0 || close - at > 40 ? at + 1 : close + 1;
+            spaced = true;
+        }
+
+        private void word() {
+            int from = at;
+            int to = wordEnd(at);
+            String text = s.substring(from, to).replace("_", "");
+            at = to;
+            int next = rest(to);
+            if (next > 0) {
+                int end = wordEnd(next);
+                String whole = text + s.substring(next, end);
+                boolean bothWords = known.test(text) && known.test(s.substring(next, end));
+                if (known.test(whole) && !bothWords || !bothWords && divided(to)) {
+                    add(Token.Type.WORD, from, end, whole);
+                    at = end;
+                    return;
+                }
+            }
+            add(Token.Type.WORD, from, to, text);
+        }
+
+        /** Returns where the second half of a divided word starts, or 0. */
+        private int rest(int to) {
+            if (!divided(to)) {
+                return 0;
+            }
+            return to + 2 < s.length() && Character.isLetter(s.charAt(to + 2)) ? to + 2 : 0;
+        }
+
+        private boolean divided(int to) {
+            return to + 1 < s.length() && s.charAt(to) == '-' && s.charAt(to + 1) == ' ';
+        }
+
+        private int wordEnd(int from) {
+            int i = from;
+            while (i < s.length() && isInside(i)) {
+                i++;
+            }
+            while (i > from + 1 && s.charAt(i - 1) == '\'') {
+                i--;
+            }
+            return i;
+        }
+
+        private boolean isInside(int i) {
+            char c = s.charAt(i);
+            if (SIGNS.indexOf(c) >= 0) {
+                return false;
+            }
+            return Character.isLetterOrDigit(c) && FRACTIONS.indexOf(c) < 0
+                    || c == '\'' && i + 1 < s.length() && Character.isLetter(s.charAt(i + 1));
+        }
+
+        private void number() {
+            int from = at;
+            while (at < s.length() && Character.isDigit(s.charAt(at))) {
+                at++;
+            }
+            boolean point = at + 1 < s.length()
+                    && (s.charAt(at) == '.' || s.charAt(at) == ',')
+                    && Character.isDigit(s.charAt(at + 1));
+            if (point) {
+                at++;
+                while (at < s.length() && Character.isDigit(s.charAt(at))) {
+                    at++;
+                }
+            }
+            add(Token.Type.NUMBER, from, at, s.substring(from, at));
+        }
+
+        private void hyphen() {
+            boolean dash = at + 1 < s.length() && s.charAt(at + 1) == '-';
+            if (dash || tokens.isEmpty() || spaced) {
+                add(Token.Type.MARK, at, at + (dash ? 2 : 1), "—");
+                at += dash ? 2 : 1;
+                return;
+            }
+            glued = true;
+            at++;
+            while (at < s.length() && s.charAt(at) == ' ') {
+                at++;
+            }
+        }
+
+        private void add(Token.Type type, int from, int to, String text) {
+            boolean capital = lineEnds.capitalAt(from);
+            tokens.add(new Token(type, text, from, to, glued, spaced, capital));
+            glued = false;
+            spaced = false;
+        }
+    }
+}

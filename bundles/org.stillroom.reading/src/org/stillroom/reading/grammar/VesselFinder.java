@@ -1,0 +1,61 @@
+package org.stillroom.reading.grammar;
+
+import java.util.Optional;
+
+/** Finds names of vessels. */
+final class VesselFinder {
+
+    private final Vocabulary words;
+    private final Passage p;
+
+    VesselFinder(Vocabulary words, Passage passage) {
+        this.words = words;
+        this.p = passage;
+    }
+
+    /** Finds a vessel whose words, article and adjectives included, start at a token. */
+    Optional<Found.Pot> at(int i) {
+        int at = i;
+        while (at < i + 5 && isBefore(at) && words.at("vessel", p, at).isEmpty()) {
+            at++;
+        }
+        Optional<PhraseTable.Match> match = words.at("vessel", p, at);
+        if (match.isEmpty() || !starts(i)) {
+            return Optional.empty();
+        }
+        int next = match.get().next();
+        if (p.at(next).glued() && !words.has("full", p.word(next))) {
+            return Optional.empty();
+        }
+        boolean receives = words.has("into", p.word(i - 1));
+        boolean measures = words.has("of", p.word(next)) && !receives;
+        if (measures) {
+            return Optional.empty();
+        }
+        String name = p.name(at, next).replace('-', ' ');
+        boolean mixing = match.get().value().equals("mixing");
+        return Optional.of(new Found.Pot(canonical(name), at, next, mixing, receives));
+    }
+
+    private static String canonical(String name) {
+        return switch (name) {
+            case "wineglass" -> "wine glass";
+            case "barglass" -> "bar glass";
+            default -> name;
+        };
+    }
+
+    private boolean isBefore(int at) {
+        String w = p.word(at);
+        return words.has("article", w) || words.has("definite", w) || words.has("size", w)
+                || words.has("vessel-adj", w);
+    }
+
+    private boolean starts(int i) {
+        Token before = p.at(i - 1);
+        String w = before.text();
+        return !before.isWord() || words.has("stop", w) || words.has("article", w)
+                || words.has("verb", w) || words.has("vessel-adj", w) || words.has("size", w)
+                || words.has("definite", w);
+    }
+}

@@ -1,0 +1,109 @@
+package org.stillroom.reading.grammar;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.stillroom.model.text.Folding;
+
+/** The words of one language that the grammar knows, read from a file of rows. */
+final class Vocabulary {
+
+    private static final PhraseTable NOTHING = new PhraseTable();
+
+    private final String language;
+    private final Map<String, PhraseTable> classes = new HashMap<>();
+    private final Set<String> words = new HashSet<>();
+    private final Map<String, String> longMeasures = new TreeMap<>();
+
+    private Vocabulary(String language) {
+        this.language = language;
+    }
+
+    /** Reads the vocabulary of a language: “en”, “fr”, “de” or “es”. */
+    static Vocabulary of(String language) {
+        Vocabulary vocabulary = new Vocabulary(language);
+        String name = language + ".tsv";
+        try (InputStream in = Vocabulary.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new IllegalArgumentException(
+                        "There is no vocabulary for “" + language + "”; there are en, fr, de, es.");
+            }
+            vocabulary.read(new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8)));
+        } catch (IOException e) {
+            throw new UncheckedIOException("The vocabulary " + name + " cannot be read", e);
+        }
+        return vocabulary;
+    }
+
+    private void read(BufferedReader reader) throws IOException {
+        String line;
+        while ((line = reader.readLine()) != null) {
+            if (!line.startsWith("#") && !line.isBlank()) {
+                String[] cells = line.split("\t", -1);
+                add(cells[0], Folding.foldWord(cells[1]), cells[2]);
+            }
+        }
+        classes.values().forEach(PhraseTable::close);
+    }
+
+    private void add(String kind, String form, String value) {
+        PhraseTable table = classes.computeIfAbsent(kind, k -> new PhraseTable());
+        table.add(form, value);
+        for (String word : form.split("[ -]+")) {
+            words.add(word);
+        }
+        if (kind.equals("measure") && form.indexOf(' ') < 0 && form.length() > 3) {
+            longMeasures.put(form, value);
+        }
+        if (kind.equals("measure") && form.indexOf(' ') > 0 && form.length() > 4) {
+            table.add(form.replace(" ", ""), value);
+            longMeasures.putIfAbsent(form.replace(" ", ""), value);
+            words.add(form.replace(" ", ""));
+        }
+    }
+
+    String language() {
+        return language;
+    }
+
+    /** Returns the phrases of a class; empty where the language has none. */
+    PhraseTable table(String kind) {
+        return classes.getOrDefault(kind, NOTHING);
+    }
+
+    boolean has(String kind, String word) {
+        return table(kind).has(word);
+    }
+
+    Optional<PhraseTable.Match> at(String kind, Passage passage, int index) {
+        return table(kind).at(passage, index);
+    }
+
+    /** Returns the measure that a word with a slip of type or scanning stands for. */
+    Optional<String> nearMeasure(String printed) {
+        Optional<String> found = Optional.empty();
+        for (Map.Entry<String, String> e : longMeasures.entrySet()) {
+            if (Slips.near(printed, e.getKey())) {
+                if (found.isPresent() && !found.get().equals(e.getValue())) {
+                    return Optional.empty();
+                }
+                found = Optional.of(e.getValue());
+            }
+        }
+        return found;
+    }
+
+    /** Tells whether a word occurs anywhere in the vocabulary. */
+    boolean knows(String word) {
+        return words.contains(word);
+    }
+}
