@@ -265,9 +265,9 @@ build_product() {
   product_is_current && return 0
   choose_work_folder
   product_is_current && return 0
+  find_jdk
   lock_results
   product_is_current && return 0
-  find_jdk
   find_maven
   if [ -f "$results/building" ]; then
     say "The last build did not finish: building again from the start."
