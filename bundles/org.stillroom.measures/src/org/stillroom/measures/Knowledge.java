@@ -1,0 +1,106 @@
+package org.stillroom.measures;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.stillroom.measures.knowledge.Authority;
+import org.stillroom.measures.knowledge.AuthorityReader;
+import org.stillroom.measures.knowledge.MeasureWords;
+import org.stillroom.measures.knowledge.Row;
+import org.stillroom.measures.knowledge.Rows;
+import org.stillroom.measures.knowledge.UnitTable;
+import org.stillroom.measures.knowledge.Works;
+import org.stillroom.measures.place.Gazetteer;
+import org.stillroom.measures.system.SystemInference;
+import org.stillroom.measures.system.Systems;
+import org.stillroom.model.explain.Citation;
+
+/** Everything that is known about measures: ours, and what a library adds. */
+record Knowledge(
+        Works works,
+        UnitTable units,
+        MeasureWords words,
+        Gazetteer places,
+        Systems systems,
+        SystemInference inference,
+        Map<String, List<Authority>> authorities,
+        List<SizeFactor> sizes) {
+
+    /** How a word about size changes an amount. */
+    record SizeFactor(
+            String size, String dimension, double low, double likely, double high, Row row) {}
+
+    static Knowledge shipped() {
+        Works works = Works.shipped();
+        UnitTable units = UnitTable.shipped(works, Systems.byId());
+        MeasureWords words = MeasureWords.shipped();
+        Gazetteer places = Gazetteer.shipped();
+        Systems systems = Systems.shipped(works);
+        AuthorityReader reader = new AuthorityReader(units, works, words, places);
+        AuthorityReader.Result read = reader.read(Rows.shipped("measures.csv"));
+        if (!read.problems().isEmpty()) {
+            throw new IllegalStateException(read.problems().getFirst().toText());
+        }
+        return new Knowledge(
+                works,
+                units,
+                words,
+                places,
+                systems,
+                new SystemInference(systems, units),
+                byWord(read.authorities()),
+                readSizes());
+    }
+
+    private static List<SizeFactor> readSizes() {
+        return Rows.shipped("sizes.csv").stream()
+                .map(
+                        r ->
+                                new SizeFactor(
+                                        r.get("size"),
+                                        r.get("dimension"),
+                                        r.number("low").orElseThrow().toDouble(),
+                                        r.number("likely").orElseThrow().toDouble(),
+                                        r.number("high").orElseThrow().toDouble(),
+                                        r))
+                .toList();
+    }
+
+    private static Map<String, List<Authority>> byWord(List<Authority> authorities) {
+        Map<String, List<Authority>> byWord = new HashMap<>();
+        authorities.forEach(
+                a -> byWord.computeIfAbsent(a.word(), w -> new ArrayList<>()).add(a));
+        byWord.replaceAll((w, list) -> List.copyOf(list));
+        return Collections.unmodifiableMap(byWord);
+    }
+
+    Knowledge with(List<Authority> more, MeasureWords moreWords) {
+        List<Authority> all = new ArrayList<>();
+        authorities.values().forEach(all::addAll);
+        all.addAll(more);
+        return new Knowledge(
+                works, units, moreWords, places, systems, inference, byWord(all), sizes);
+    }
+
+    Knowledge with(Gazetteer morePlaces) {
+        return new Knowledge(
+                works, units, words, morePlaces, systems, inference, authorities, sizes);
+    }
+
+    List<Authority> of(String word) {
+        return authorities.getOrDefault(word, List.of());
+    }
+
+    Optional<SizeFactor> size(String size, String dimension) {
+        return sizes.stream()
+                .filter(s -> s.size().equals(size) && s.dimension().equals(dimension))
+                .findFirst();
+    }
+
+    Citation customary() {
+        return works.cite("TRADE", Citation.Status.MEMORY);
+    }
+}
