@@ -247,7 +247,7 @@ product_is_current() {
 
 # Takes over the product that Maven just made; the old one stays whole until the new one is.
 adopt_product() {
-  local made=$work/releng/org.stillroom.product/target/products/stillroom/linux/gtk/x86_64
+  local made=$work/releng/org.stillroom.product/target/products/stillroom/linux/gtk/x86_64/stillroom
   [ -x "$made/stillroom" ] || fail "the build made no product in $made."
   rm -rf "$product.new" "$product.old"
   cp -a "$made" "$product.new" || fail "could not copy the product: is the disk full?"
