@@ -1,0 +1,19 @@
+package org.stillroom.ingredients;
+
+import java.util.Set;
+import org.stillroom.ingredients.spelling.EditCost;
+import org.stillroom.ingredients.spelling.SpellingRules;
+
+/**
+ * What is known of old spellings.
+ *
+ * @param rules rules to a coarse form
+ * @param costs what slips cost
+ * @param praise folded words that say nothing about what a thing is (“best”, “grated”)
+ */
+record SpellingKnowledge(SpellingRules rules, EditCost costs, Set<String> praise) {
+
+    SpellingKnowledge {
+        praise = Set.copyOf(praise);
+    }
+}
