@@ -45,16 +45,20 @@ final class AmountParser {
     }
 
     private Quantity withEach(Quantity q) {
-        int at = words.has("of", p.word(q.next())) ? q.next() + 1 : q.next();
-        return words.has("each", p.word(at)) ? q.forEach(at + 1) : q;
+        int at = words.has("of", p.word(q.next())) || p.at(q.next()).isMark(',')
+                ? q.next() + 1 : q.next();
+        if (!words.has("each", p.word(at))) {
+            return q;
+        }
+        return q.forEach(p.at(at + 1).isMark(',') ? at + 2 : at + 1);
     }
 
     /** Reads “half the quantity of”, “as much”, “ditto”, “twice the amount”. */
     private Optional<Quantity> same(int i) {
-        Optional<PhraseTable.Match> ditto = words.at("ditto", p, i);
+        Optional<PhraseTable.Match> ditto = words.at("ditto", p, i).or(() -> dotted(i));
         if (ditto.isPresent()) {
             int next = ditto.get().next();
-            int after = p.at(next).isMark('.') ? next + 1 : next;
+            int after = p.at(next).isMark('.') || p.at(next).isMark(',') ? next + 1 : next;
             return Optional.of(sameAs(Rational.ONE, i, after));
         }
         Optional<PhraseTable.Match> factor = words.at("times", p, i);
@@ -79,12 +83,20 @@ final class AmountParser {
         }
         int next = phrase.get().next();
         boolean again = words.has("again", p.word(next));
+        Optional<MeasureWords.Found> unit = measures.exact(p, next)
+                .filter(m -> words.has("of", p.word(m.next())));
+        next = unit.map(MeasureWords.Found::next).orElse(next);
         Rational value = again ? times.plus(Rational.ONE) : times;
         return Optional.of(sameAs(value, i, again ? next + 1 : next));
     }
 
     private Supplier<Optional<PhraseTable.Match>> sameAt(int at) {
         return () -> words.at("same", p, at);
+    }
+
+    private Optional<PhraseTable.Match> dotted(int i) {
+        boolean ditto = words.has("same-alone", p.word(i)) && p.at(i + 1).isMark('.');
+        return ditto ? Optional.of(new PhraseTable.Match("", i + 1)) : Optional.empty();
     }
 
     private static Quantity sameAs(Rational factor, int start, int next) {
@@ -108,6 +120,7 @@ final class AmountParser {
         int after = at + 1;
         if (sign.isEmpty()) {
             Optional<MeasureWords.Found> found = measures.exact(p, at)
+                    .or(() -> letter(i))
                     .filter(m -> PHARMACY_FIRST.contains(m.word()));
             if (found.isEmpty()) {
                 return Optional.empty();
@@ -121,8 +134,20 @@ final class AmountParser {
         return n.map(x -> Quantity.of(amount(x), measure, i, x.next()));
     }
 
+    /** Reads “M. viij” for minims and “O iv” for pints. */
+    private Optional<MeasureWords.Found> letter(int i) {
+        int next = p.at(i + 1).isMark('.') ? i + 2 : i + 1;
+        return words.table("measure-dotted").value(p.word(i))
+                .filter(m -> pharmacy && p.at(i).capital())
+                .map(m -> new MeasureWords.Found(m, next, false));
+    }
+
     private Optional<Numeral> romanOrNumber(int i, boolean afterSign) {
         Token t = p.at(i);
+        Optional<String> latin = words.table("latin").value(t.text());
+        if (latin.isPresent()) {
+            return Rational.parse(latin.get()).map(v -> Numeral.of(v, i + 1));
+        }
         if (t.isWord()) {
             return Roman.parse(t.text()).map(v -> Numeral.of(v, i + 1))
                     .map(n -> half(n))
@@ -178,7 +203,8 @@ final class AmountParser {
     }
 
     private Optional<Quantity> numbered(int i) {
-        Optional<Numeral> read = numbers.parse(i);
+        Optional<Size> before = sizeAt(i).filter(s -> p.at(i + 1).type() != Token.Type.WORD);
+        Optional<Numeral> read = numbers.parse(before.isPresent() ? i + 1 : i);
         if (read.isEmpty()) {
             return Optional.empty();
         }
@@ -187,7 +213,7 @@ final class AmountParser {
             return Optional.of(Quantity.of(amount(n), "per cent", i, n.next() + 1));
         }
         int at = n.next();
-        Optional<Size> size = Optional.empty();
+        Optional<Size> size = before;
         for (int round = 0; round < 3; round++) {
             Optional<Size> here = sizeAt(at);
             if (here.isPresent()) {
@@ -307,7 +333,8 @@ final class AmountParser {
         if (!of && (solid || !noun)) {
             return Optional.empty();
         }
-        boolean plural = isPlural(m.next() - 1) && !p.word(m.next() - 1).endsWith("ss");
+        String last = p.word(m.next() - 1);
+        boolean plural = last.endsWith("s") && !last.endsWith("ss");
         Amount amount = plural ? Amount.UNSTATED : Amount.of(Rational.ONE);
         Quantity q = Quantity.of(amount, canonical(m), i, m.next(), Hint.BARE_MEASURE);
         return Optional.of(q.withMeasure(canonical(m), size, m.next()));

@@ -50,7 +50,7 @@ final class BareNames {
             return false;
         }
         boolean dressing = role == Role.GARNISH || role == Role.TOP || role == Role.FLOAT
-                || role == Role.RINSE;
+                || role == Role.FINISH || role == Role.RINSE;
         boolean plain = !words.has("not-name", last);
         return n.known() && plain || (dressing || lineMode) && plain;
     }

@@ -235,8 +235,7 @@ final class ClauseScanner {
         if (role == Role.NEG) {
             return draft.end;
         }
-        if (words.has("or", p.word(draft.start - 1)) && !found.drafts.isEmpty()
-                || words.has("or", p.word(draft.start)) || lineMode && startsWithOr(draft)) {
+        if (startsWithOr(draft) && (lineMode || !found.drafts.isEmpty())) {
             draft.kind = LineKind.ALTERNATIVE;
         }
         found.drafts.add(draft);
@@ -245,8 +244,20 @@ final class ClauseScanner {
         return shareEach(draft, alternatives(draft, end));
     }
 
+    /** In “plain or lemon soda” the first is a soda too. */
+    private void lendHead(Draft main, Name other) {
+        boolean own = words.has("head", p.word(main.lastNameToken()))
+                || words.has("countable", p.word(main.lastNameToken()));
+        boolean lends = other.last() > other.first() && words.has("head", p.word(other.last()));
+        if (main.isNamed() && !own && lends) {
+            main.pieces.add(new Name.Piece(other.last(), other.last() + 1));
+            main.hints.add(Hint.ELIDED);
+        }
+    }
+
     private boolean startsWithOr(Draft draft) {
-        return draft.start > 0 && words.has("or", p.word(draft.start - 1));
+        int before = p.at(draft.start - 1).isMark(',') ? draft.start - 2 : draft.start - 1;
+        return before >= 0 && words.has("or", p.word(before));
     }
 
     /** Reads “to taste”, “enough to sweeten” and the like after a name. */
@@ -308,6 +319,7 @@ final class ClauseScanner {
         }
         Draft d = new Draft(i, name.get().next());
         d.name(name.get());
+        lendHead(main, name.get());
         d.sameAmountAs(main);
         q.ifPresent(x -> {
             d.amount = x.amount();
@@ -357,8 +369,9 @@ final class ClauseScanner {
         Name n = name.get();
         int at = n.next();
         Optional<Name> other = Optional.empty();
-        if (words.has("or", p.word(at))) {
-            other = names.parse(at + 1);
+        int or = p.at(at).isMark(',') ? at + 1 : at;
+        if (words.has("or", p.word(or))) {
+            other = names.parse(or + 1);
             at = other.map(Name::next).orElse(at);
         }
         boolean mark = p.at(at).isMark(',') || p.at(at).isMark(':') || p.at(at).isMark('—')
@@ -367,6 +380,7 @@ final class ClauseScanner {
         while (p.at(amountAt).isMark('.')) {
             amountAt++;
         }
+        amountAt = words.at("extent", p, amountAt).map(PhraseTable.Match::next).orElse(amountAt);
         amountAt = words.has("of", p.word(amountAt)) && words.has("each", p.word(amountAt + 1))
                 ? amountAt + 2 : amountAt;
         int from = amountAt;

@@ -91,6 +91,13 @@ final class FillParser {
         int i = s.at;
         Optional<Numeral> before = amounts.numbers().parse(i).filter(Numeral::fraction);
         int at = before.map(Numeral::next).orElse(i);
+        Optional<PhraseTable.Match> balance = words.at("fill-balance", p, i);
+        boolean starts = p.at(i - 1).type() != Token.Type.WORD;
+        if (balance.isPresent() && starts && p.at(balance.get().next()).isWord()) {
+            s.at = balance.get().next();
+            s.full = true;
+            return true;
+        }
         Optional<PhraseTable.Match> fill = words.at("fill-verb", p, at);
         if (fill.isEmpty()) {
             return false;
@@ -162,6 +169,10 @@ final class FillParser {
         if (!direct) {
             return Optional.empty();
         }
+        s.at = words.at("balance", p, s.at).map(PhraseTable.Match::next).orElse(s.at);
+        Optional<Quantity> equal = amounts.parse(s.at).filter(
+                q -> q.amount().kind() == Amount.Kind.EQUAL_PARTS);
+        s.at = equal.map(Quantity::next).orElse(s.at);
         Optional<Quantity> own = amounts.parse(s.at)
                 .filter(q -> q.hasMeasure() && !q.measure().equals("unstated"));
         int at = own.map(Quantity::next).orElse(s.at);
@@ -182,6 +193,7 @@ final class FillParser {
             d.quantity(own.get());
         } else {
             d.measure = "fill";
+            d.each = equal.isPresent();
             d.amount = fill(s.share);
         }
         return Optional.of(d);

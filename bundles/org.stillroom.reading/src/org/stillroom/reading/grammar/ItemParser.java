@@ -52,11 +52,13 @@ final class ItemParser {
         int word = at;
         int next = at + 1;
         boolean of = words.has("of", p.word(next));
-        boolean elidedOf = juice && amounts.numbers().parse(next).isPresent();
+        int number = p.at(next).isMark(',') && juice ? next + 1 : next;
+        boolean elidedOf = juice && amounts.numbers().parse(number)
+                .filter(x -> number == next || closesYield(x.next())).isPresent();
         if (!of && !elidedOf) {
             return shared(i, word, juice, preparations);
         }
-        Optional<Draft> draft = yielded(i, word, of ? next + 1 : next, juice, before);
+        Optional<Draft> draft = yielded(i, word, of ? next + 1 : number, juice, before);
         draft.ifPresent(d -> {
             d.preparations.addAll(0, preparations);
             boolean half = leading.filter(Numeral::fraction).isPresent();
@@ -65,6 +67,11 @@ final class ItemParser {
             }
         });
         return draft;
+    }
+
+    /** “Juice, ½ lemon” names a juice; “the juice, one lump of sugar” does not. */
+    private boolean closesYield(int i) {
+        return words.has("countable", p.word(i)) && !p.at(i + 1).isWord();
     }
 
     private Optional<Draft> yielded(
@@ -83,6 +90,10 @@ final class ItemParser {
             }
         }
         boolean single = words.has("article", p.word(at));
+        Optional<Draft> measured = measuredYield(start, i, n, juice);
+        if (measured.isPresent()) {
+            return measured;
+        }
         Optional<Name> name = names.parse(at);
         Draft d = new Draft(start, at);
         if (name.isEmpty()) {
@@ -102,12 +113,27 @@ final class ItemParser {
         d.size = size;
         d.amountStart = start;
         d.amountEnd = Math.max(at, word + 1);
-        d.amount = yieldAmount(n, single, d, word);
+        Optional<Numeral> whole = n.map(x -> andHalf(x, d));
+        d.amount = yieldAmount(whole, single, d, word);
         n.ifPresent(x -> x.others().forEach(o -> d.others.add(Amount.of(o))));
         if (n.filter(x -> !x.others().isEmpty()).isPresent()) {
             d.hints.add(Hint.AMBIGUOUS);
         }
         return Optional.of(d);
+    }
+
+    /** Reads “the juice of two sticks of sugar cane”: the measure inside rules. */
+    private Optional<Draft> measuredYield(int start, int i, Optional<Numeral> n, boolean juice) {
+        if (!juice || n.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Quantity> q = amounts.parse(i)
+                .filter(x -> x.hasMeasure() && words.has("of", p.word(x.next())));
+        return q.flatMap(x -> names.parse(x.next()).map(name -> {
+            Draft d = joined(x, name, start);
+            d.start = start;
+            return d;
+        }));
     }
 
     private Amount yieldAmount(Optional<Numeral> n, boolean single, Draft d, int word) {
@@ -121,6 +147,18 @@ final class ItemParser {
                 && !p.word(word).equals("whites");
         return plural && !single || partPlural
                 ? Amount.UNSTATED : Amount.of(Rational.ONE);
+    }
+
+    /** Reads “one orange and a half”. */
+    private Numeral andHalf(Numeral n, Draft d) {
+        Numeral more = amounts.numbers().andFraction(n.withNext(d.end));
+        boolean measured = words.at("measure", p, more.next()).isPresent()
+                || words.has("of", p.word(more.next()));
+        if (more.next() == d.end || measured) {
+            return n;
+        }
+        d.end = more.next();
+        return more;
     }
 
     private List<Name.Piece> lastNoun(Draft before) {
@@ -200,6 +238,12 @@ final class ItemParser {
             decideMeasure(d, name);
         }
         possessiveJuice(d, name);
+        boolean plain = d.measure.equals("whole") && d.amount.quantityMax().isEmpty()
+                && d.amount.quantity().isPresent();
+        if (plain && words.has("countable", p.word(name.last()))) {
+            Numeral n = Numeral.of(d.amount.quantity().get(), d.end);
+            d.amount = Amount.of(andHalf(n, d).low());
+        }
         return d;
     }
 
@@ -243,14 +287,18 @@ final class ItemParser {
         boolean only = mark && words.has("juice", p.word(next + 1))
                 && (p.at(next + 2).isMark(')') || words.has("only", p.word(next + 2)));
         boolean counted = d.measure.equals("whole") || d.measure.equals("part");
-        if (counted && only) {
+        boolean thereof = mark && words.has("definite", p.word(next + 1))
+                && words.has("juice", p.word(next + 2)) && p.word(next + 3).equals("thereof");
+        if (counted && thereof) {
+            d.measure = "juice-of";
+            d.end = next + 4;
+        } else if (counted && only) {
             d.measure = "juice-of";
             d.end = next + 3;
         } else if (counted && words.has("juice", last) && name.last() > name.first()
-                && p.word(name.last() - 1).endsWith("s")
-                && p.printed(name.last() - 1, name.last()).matches(".*['’]s?")) {
+                && p.word(name.last() - 1).equals("'s")) {
             Name.Piece old = d.pieces.remove(d.pieces.size() - 1);
-            d.pieces.add(new Name.Piece(old.from(), old.to() - 1));
+            d.pieces.add(new Name.Piece(old.from(), old.to() - 2));
             d.measure = "juice-of";
         }
     }
@@ -259,7 +307,8 @@ final class ItemParser {
     private boolean plausible(Draft d, Name name) {
         boolean article = d.hints.contains(Hint.ARTICLE) && d.measure.equals("whole");
         String last = p.word(d.lastNameToken());
-        if (d.measure.equals("part") && words.has("article", p.word(d.start))) {
+        boolean share = d.amount.kind() == Amount.Kind.SHARE;
+        if (share && words.has("article", p.word(d.start))) {
             return name.known();
         }
         if (words.has("vessel-only", last) || words.has("vessel", last)) {

@@ -21,7 +21,9 @@ final class KindRule {
             return;
         }
         String last = p.word(d.lastNameToken());
-        if (words.has("ice", last)) {
+        boolean cubes = words.has("ice", p.word(d.lastNameToken() - 1))
+                && words.has("solid-measure", BareNames.singular(last));
+        if (words.has("ice", last) || cubes) {
             d.kind = LineKind.ICE;
             return;
         }
@@ -31,6 +33,7 @@ final class KindRule {
         switch (role) {
             case GARNISH -> garnish(d, last);
             case TOP -> top(d, last, "top");
+            case FINISH -> top(d, last, "fill");
             case FLOAT -> top(d, last, "float");
             case RINSE -> d.kind = LineKind.RINSE;
             case SERVE -> {

@@ -32,7 +32,30 @@ final class MeasureWords {
 
     /** Finds a measure after a number, slips allowed. */
     Optional<Found> afterNumber(Passage p, int i) {
-        return exact(p, i).or(() -> divided(p, i)).or(() -> misspelt(p, i));
+        return exact(p, i).or(() -> dotted(p, i)).or(() -> divided(p, i))
+                .or(() -> misspelt(p, i)).or(() -> unusual(p, i));
+    }
+
+    private Optional<Found> dotted(Passage p, int i) {
+        return words.table("measure-dotted").value(p.word(i))
+                .filter(m -> p.at(i + 1).isMark('.')).map(m -> new Found(m, i + 2, false));
+    }
+
+    /** Any other noun between a number and “of” measures: “three pannikins of …”. */
+    private Optional<Found> unusual(Passage p, int i) {
+        Token t = p.at(i);
+        boolean noun = t.isWord() && t.text().length() > 2 && !p.at(i + 1).glued()
+                && words.has("of", p.word(i + 1)) && p.at(i + 2).isWord();
+        boolean named = words.has("head", t.text()) || words.has("part-of", t.text())
+                || words.has("stop", t.text()) || words.has("not-name", t.text())
+                || words.has("time", t.text()) || words.has("substance", t.text())
+                || words.has("juice", t.text()) || words.has("vessel", t.text())
+                || words.has("countable", t.text()) || words.has("fraction", t.text());
+        boolean phrase = words.has("stop", p.word(i + 2)) || words.has("size", t.text());
+        if (!noun || named || phrase) {
+            return Optional.empty();
+        }
+        return Optional.of(new Found(BareNames.singular(t.text()), i + 1, false));
     }
 
     private int point(Passage p, int next) {

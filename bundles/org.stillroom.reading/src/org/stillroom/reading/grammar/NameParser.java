@@ -152,7 +152,10 @@ final class NameParser {
         if (words.has("of", t.text())) {
             return i > from && ofGoesOn(i);
         }
-        if (words.has("stop", t.text()) || isNumber(i)) {
+        if (words.has("stop", t.text()) || isNumber(i) || i > from && isUnit(i)) {
+            return false;
+        }
+        if (i > from && t.text().length() > 4 && t.text().endsWith("ed") && closes(i + 1)) {
             return false;
         }
         if (words.has("prep", t.text()) && i > from) {
@@ -167,6 +170,24 @@ final class NameParser {
         return short_ && (next.isWord() && !words.has("stop", next.text())
                 && !isNumber(i + 1) && !isSentence(i) || next.isMark(',') || next.ends()
                 || next.type() == Token.Type.SIGN || isNumber(i + 1));
+    }
+
+    /** A unit of pharmacy that stands before its number ends the name. */
+    private boolean isUnit(int i) {
+        if (!words.has("pharm-unit", p.word(i))) {
+            return false;
+        }
+        int next = p.at(i + 1).isMark('.') ? i + 2 : i + 1;
+        Token t = p.at(next);
+        return t.type() == Token.Type.NUMBER || t.type() == Token.Type.SIGN
+                || t.type() == Token.Type.FRACTION || words.has("latin", t.text())
+                || t.isWord() && Roman.parse(t.text()).isPresent();
+    }
+
+    private boolean closes(int i) {
+        Token t = p.at(i);
+        return t.ends() || t.type() == Token.Type.MARK || words.has("stop", t.text())
+                || words.has("and", t.text());
     }
 
     /** “St. Croix” goes on; “… of rum co. Shake well” does not. */
@@ -204,8 +225,12 @@ final class NameParser {
         int i = to;
         while (i > from) {
             String last = p.word(i - 1);
+            if (p.at(i - 1).glued()) {
+                return i;
+            }
             boolean spare = words.has("praise", last) || words.has("trailing", last)
-                    || words.has("of", last)
+                    || words.has("of", last) || words.has("size", last)
+                    || p.at(i - 1).isMark('.') && words.has("prep", p.word(i - 2))
                     || words.has("prep", last) && i - 1 > from && !p.at(i - 1).glued()
                     || words.has("article", last);
             boolean known = names.longest(p, i - 1).isPresent();
@@ -232,6 +257,11 @@ final class NameParser {
     /** Passes over “, well beaten” and “grated” after a name. */
     private int trailing(int to, List<String> preparations) {
         int i = p.at(to).isMark(',') ? to + 1 : to;
+        Optional<PhraseTable.Match> powder = words.at("powder", p, i);
+        if (powder.isPresent()) {
+            preparations.add(p.name(i, powder.get().next()));
+            return powder.get().next();
+        }
         int start = i;
         while (words.has("prep", p.word(i)) || words.has("prep-link", p.word(i)) && i > start) {
             i++;

@@ -44,7 +44,9 @@ final class NumberParser {
         if (first.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(range(first.get()));
+        Numeral n = range(first.get());
+        Optional<PhraseTable.Match> more = words.at("more-than", p, n.next());
+        return Optional.of(more.isPresent() ? n.withNext(more.get().next()) : n);
     }
 
     private Numeral range(Numeral first) {
@@ -119,9 +121,11 @@ final class NumberParser {
         if (bar && slash(p.at(i + 1)) && isDigits(p.at(i + 2))) {
             return Optional.of(ofA(over(Rational.ONE, i + 2)));
         }
-        boolean lonely = !isDigits(p.at(i - 1)) && p.at(i + 1).isWord();
+        boolean lonely = !isDigits(p.at(i - 1))
+                && (p.at(i + 1).isWord() || p.at(i + 1).isMark('.'));
         if (t.isMark('%') && lonely) {
-            Numeral threeQuarters = Numeral.of(Rational.of(3, 4), i + 1);
+            int next = p.at(i + 1).isMark('.') ? i + 2 : i + 1;
+            Numeral threeQuarters = Numeral.of(Rational.of(3, 4), next);
             return Optional.of(threeQuarters.or(
                     Rational.of(1, 2), "“%” stands where a fraction was printed"));
         }
@@ -133,6 +137,11 @@ final class NumberParser {
         Token next = p.at(i + 1);
         if (slash(next) && isDigits(p.at(i + 2)) && value(p.at(i + 2)).signum() > 0) {
             return ofA(over(whole, i + 2));
+        }
+        boolean slashAfter = isDigits(next) && slash(p.at(i + 2)) && isDigits(p.at(i + 3));
+        if (slashAfter && next.glued() && value(p.at(i + 3)).signum() > 0) {
+            Numeral fraction = over(value(next), i + 3);
+            return Numeral.of(whole.plus(fraction.low()), fraction.next());
         }
         if (next.type() == Token.Type.FRACTION && CHARACTERS.containsKey(next.text())) {
             return Numeral.of(whole.plus(CHARACTERS.get(next.text())), i + 2);
@@ -153,7 +162,7 @@ final class NumberParser {
         if (isDigits(next) && next.glued()) {
             return dashed(i, false);
         }
-        return andFraction(multiplied(Numeral.of(whole, i + 1)));
+        return andDirectly(multiplied(Numeral.of(whole, i + 1)));
     }
 
     private Numeral over(Rational above, int below) {
@@ -205,14 +214,15 @@ final class NumberParser {
             return Optional.of(ofA(over(Rational.ONE, i + 2))
                     .or(Rational.ONE, "“" + w + "” is read as 1"));
         }
-        if (ONES.contains(w) && (w.length() == 1) && measureAt(i + 1)) {
-            return Optional.of(andFraction(Numeral.of(Rational.ONE, i + 1)));
+        boolean counted = measureAt(i + 1) || words.has("countable", p.word(i + 1));
+        if (ONES.contains(w) && w.length() == 1 && counted) {
+            return Optional.of(andDirectly(Numeral.of(Rational.ONE, i + 1)));
         }
         if (words.has("multiple", w)) {
-            return multiple(i).map(this::andFraction);
+            return multiple(i).map(this::andDirectly);
         }
         if (words.has("number", w)) {
-            return Optional.of(andFraction(multiplied(wordNumber(i))));
+            return Optional.of(andDirectly(multiplied(wordNumber(i))));
         }
         if (words.has("fraction", w)) {
             return Optional.of(ofA(Numeral.of(fraction(w), i + 1)));
@@ -228,7 +238,7 @@ final class NumberParser {
         int next = i + 1;
         String w = p.word(next);
         if (words.has("multiple", w)) {
-            return andFraction(multiplied(Numeral.of(Rational.ONE, next)));
+            return andDirectly(multiplied(Numeral.of(Rational.ONE, next)));
         }
         boolean single = w.equals("single");
         if (words.has("number", w) && !single) {
@@ -299,12 +309,21 @@ final class NumberParser {
         return n.plus(rest.low(), rest.next());
     }
 
-    /** Adds “and a half”, “and one quarter”, “& ½” where nothing stands between. */
+    /** Adds “and a half” that follows a number at once: “one and a half”. */
+    private Numeral andDirectly(Numeral n) {
+        return andFraction(n, true);
+    }
+
+    /** Adds “and a half”, “and one quarter”, “& ½” that follows a measure. */
     Numeral andFraction(Numeral n) {
+        return andFraction(n, false);
+    }
+
+    private Numeral andFraction(Numeral n, boolean directly) {
         if (!words.has("and", p.word(n.next())) && !p.at(n.next()).isMark('&')) {
             return n;
         }
-        Optional<Numeral> more = fractionAt(n.next() + 1);
+        Optional<Numeral> more = fractionAt(n.next() + 1, directly);
         if (more.isEmpty()) {
             return n;
         }
@@ -316,7 +335,7 @@ final class NumberParser {
     }
 
     /** Reads a fraction alone: “a half”, “three quarters”, “½”, “1/4”. */
-    private Optional<Numeral> fractionAt(int i) {
+    private Optional<Numeral> fractionAt(int i, boolean directly) {
         Token t = p.at(i);
         if (t.type() == Token.Type.FRACTION) {
             return Optional.of(Numeral.of(CHARACTERS.getOrDefault(t.text(), Rational.ONE), i + 1));
@@ -333,8 +352,8 @@ final class NumberParser {
                 .orElse(Rational.ONE);
         boolean ofSomethingElse = words.has("of", p.word(at + 1))
                 && words.has("article", p.word(at + 2));
-        boolean another = words.has("article", p.word(at + 1)) || measureAt(at + 1)
-                && !words.has("plural-after-half", p.word(at + 1)) && !isPlural(at + 1);
+        boolean another = words.has("article", p.word(at + 1))
+                || !directly && measureAt(at + 1) && !isPlural(at + 1);
         return ofSomethingElse || another
                 ? Optional.empty()
                 : Optional.of(Numeral.of(times.times(fraction(p.word(at))), at + 1));
@@ -351,14 +370,20 @@ final class NumberParser {
             at++;
         }
         int article = words.has("of", p.word(at)) ? at + 1 : at;
+        boolean manyFollows = words.has("multiple", p.word(article + 1));
         if (words.has("article", p.word(article))) {
-            return n.withNext(article + 1);
+            return manyFollows && n.high().isEmpty()
+                    ? skipOf(n.times(times(article + 1), article + 2))
+                    : n.withNext(article + 1);
         }
         if (words.has("multiple", p.word(article)) && n.high().isEmpty()) {
-            Rational many = rational(words.table("multiple").value(p.word(article)).orElse("1"));
-            return skipOf(n.times(many, article + 1));
+            return skipOf(n.times(times(article), article + 1));
         }
         return n;
+    }
+
+    private Rational times(int i) {
+        return rational(words.table("multiple").value(p.word(i)).orElse("1"));
     }
 
     private Numeral skipOf(Numeral n) {

@@ -91,7 +91,7 @@ final class Passage {
                 }
                 continue;
             }
-            if (name.length() > 0) {
+            if (name.length() > 0 && !t.text().startsWith("'")) {
                 name.append(t.glued() && i > from ? "-" : " ");
             }
             name.append(plain(i));

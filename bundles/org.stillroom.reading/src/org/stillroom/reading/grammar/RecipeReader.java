@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.stillroom.model.reading.Confidence;
 import org.stillroom.model.reading.Doubt;
 import org.stillroom.model.reading.LineKind;
@@ -75,7 +76,8 @@ public final class RecipeReader {
             Circumstances where,
             boolean line) {
         Vocabulary words = vocabulary(where);
-        Tokenizer tokenizer = new Tokenizer(w -> words.knows(w) || names.knowsWord(w));
+        Predicate<String> known = w -> words.knows(w) || names.knowsWord(w);
+        Tokenizer tokenizer = new Tokenizer(known, w -> words.cut(w, known));
         Passage passage = tokenizer.tokenize(text, body);
         boolean pharmacy = where.trade()
                 .filter(t -> t == Trade.PHARMACY || t == Trade.DISTILLING).isPresent();

@@ -10,6 +10,8 @@ enum Role {
     GARNISH,
     /** They fill the glass up. */
     TOP,
+    /** They come last. */
+    FINISH,
     /** They lie on top. */
     FLOAT,
     /** They wet the glass. */

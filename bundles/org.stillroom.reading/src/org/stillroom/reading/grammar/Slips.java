@@ -16,6 +16,9 @@ final class Slips {
         if (a.equals(b)) {
             return true;
         }
+        if (Math.min(printed.length(), meant.length()) < 5) {
+            return false;
+        }
         int allowed = meant.length() >= 9 ? 2 : 1;
         boolean firstLetter = a.charAt(0) == b.charAt(0) || meant.length() >= 7;
         return firstLetter && gap <= allowed && distance(a, b, allowed) <= allowed;

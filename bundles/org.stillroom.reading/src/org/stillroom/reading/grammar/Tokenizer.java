@@ -22,9 +22,17 @@ final class Tokenizer {
     private static final String MARKS = ",;.:()[]/⁄–—&@%|!?+=";
 
     private final Predicate<String> known;
+    private final Split split;
 
-    Tokenizer(Predicate<String> known) {
+    Tokenizer(Predicate<String> known, Split split) {
         this.known = known;
+        this.split = split;
+    }
+
+    /** Finds where two words were set as one. */
+    interface Split {
+        /** Returns the length of the first word, or 0. */
+        int cut(String word);
     }
 
     Passage tokenize(SourceText text, Span span) {
@@ -64,7 +72,7 @@ final class Tokenizer {
                 at++;
             } else if (c == '{' || noteMark(c)) {
                 skipBraces(c == '{' ? '}' : ']');
-            } else if (Character.isLetter(c) && SIGNS.indexOf(c) < 0) {
+            } else if (Character.isLetter(c) && SIGNS.indexOf(c) < 0 || c == '\'' && possessiveAt()) {
                 word();
             } else if (Character.isDigit(c)) {
                 number();
@@ -84,6 +92,11 @@ final class Tokenizer {
             }
         }
 
+        private boolean possessiveAt() {
+            return !tokens.isEmpty() && !spaced && s.startsWith("'s ", at)
+                    && tokens.get(tokens.size() - 1).to() == at;
+        }
+
         private boolean noteMark(char c) {
             if (c != '[') {
                 return false;
@@ -101,9 +114,19 @@ final class Tokenizer {
 
         private void word() {
             int from = at;
-            int to = wordEnd(at);
-            String text = s.substring(from, to).replace("_", "");
+            int to = possessive(at, wordEnd(at));
+            String text = s.substring(from, to);
             at = to;
+            if (text.startsWith("'")) {
+                add(Token.Type.WORD, from, to, text);
+                return;
+            }
+            int cut = split.cut(text);
+            if (cut > 0) {
+                add(Token.Type.WORD, from, from + cut, text.substring(0, cut));
+                add(Token.Type.WORD, from + cut, to, text.substring(cut));
+                return;
+            }
             int next = rest(to);
             if (next > 0) {
                 int end = wordEnd(next);
@@ -116,6 +139,14 @@ final class Tokenizer {
                 }
             }
             add(Token.Type.WORD, from, to, text);
+        }
+
+        /** Ends “lemon’s” before its ending where juice or peel follows. */
+        private int possessive(int from, int to) {
+            boolean ending = to - from > 3 && s.startsWith("'s ", to - 2);
+            boolean part = s.startsWith("juice", to + 1) || s.startsWith("peel", to + 1)
+                    || s.startsWith("rind", to + 1);
+            return ending && part ? to - 2 : to;
         }
 
         /** Returns where the second half of a divided word starts, or 0. */
@@ -131,7 +162,7 @@ final class Tokenizer {
         }
 
         private int wordEnd(int from) {
-            int i = from;
+            int i = s.charAt(from) == '\'' ? from + 1 : from;
             while (i < s.length() && isInside(i)) {
                 i++;
             }

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import org.stillroom.model.text.Folding;
 
 /** The words of one language that the grammar knows, read from a file of rows. */
@@ -61,12 +62,15 @@ final class Vocabulary {
         for (String word : form.split("[ -]+")) {
             words.add(word);
         }
-        if (kind.equals("measure") && form.indexOf(' ') < 0 && form.length() > 3) {
+        boolean whole = form.indexOf(' ') < 0 && form.length() > 3;
+        if (kind.equals("measure") && whole && !form.startsWith("fl")) {
             longMeasures.put(form, value);
         }
         if (kind.equals("measure") && form.indexOf(' ') > 0 && form.length() > 4) {
             table.add(form.replace(" ", ""), value);
-            longMeasures.putIfAbsent(form.replace(" ", ""), value);
+            if (!form.startsWith("fl ")) {
+                longMeasures.putIfAbsent(form.replace(" ", ""), value);
+            }
             words.add(form.replace(" ", ""));
         }
     }
@@ -86,6 +90,24 @@ final class Vocabulary {
 
     Optional<PhraseTable.Match> at(String kind, Passage passage, int index) {
         return table(kind).at(passage, index);
+    }
+
+    /** Returns where two words were set as one, or 0: “halfa”, “smallpiece”. */
+    int cut(String word, Predicate<String> known) {
+        if (word.length() < 5 || known.test(word)) {
+            return 0;
+        }
+        for (int i = word.length() - 1; i > 2; i--) {
+            String head = word.substring(0, i);
+            boolean leads = has("number", head) || has("measure", head) || has("size", head)
+                    || has("fraction", head);
+            String tail = word.substring(i);
+            boolean follows = tail.length() > 2 && known.test(tail) || has("article", tail);
+            if (leads && follows && !has("no-cut", tail)) {
+                return i;
+            }
+        }
+        return 0;
     }
 
     /** Returns the measure that a word with a slip of type or scanning stands for. */
