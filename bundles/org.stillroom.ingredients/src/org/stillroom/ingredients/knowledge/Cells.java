@@ -185,15 +185,20 @@ final class Cells {
         return orReport(
                 path,
                 row,
-                r ->
-                        new Hazard(
-                                slug(r.cell("id")),
-                                level(r.cell("level")),
-                                list(needed(r, "senses")),
-                                r.cell("region"),
-                                needed(r, "what"),
-                                needed(r, "rule"),
-                                source(r)));
+                r -> {
+                    List<String> triggers = list(r.cell("words"));
+                    List<String> senses =
+                            list(triggers.isEmpty() ? needed(r, "senses") : r.cell("senses"));
+                    return new Hazard(
+                            slug(r.cell("id")),
+                            level(r.cell("level")),
+                            senses,
+                            triggers,
+                            r.cell("region"),
+                            needed(r, "what"),
+                            needed(r, "rule"),
+                            source(r));
+                });
     }
 
     private static Caution.Level level(String word) {
