@@ -1,0 +1,104 @@
+package org.stillroom.inquiry;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.stillroom.ingredients.KnowledgeFile;
+import org.stillroom.ingredients.Thesaurus;
+import org.stillroom.library.LibraryLayout;
+import org.stillroom.measures.MeasureTable;
+import org.stillroom.model.explain.Problem;
+import org.stillroom.reading.Reader;
+
+/** Puts what ships with the program and what a library adds together, once for each state. */
+final class KnowledgeShelf {
+
+    /** Changes whenever a new program would read the same words otherwise. */
+    private static final String READER = "reader-1";
+
+    private final MeasureTable shippedMeasures = MeasureTable.shipped();
+    private final Thesaurus shippedThesaurus = Thesaurus.shipped();
+    private Optional<Knowledge> last = Optional.empty();
+
+    Knowledge of(Optional<LibraryLayout> layout) {
+        List<Problem> problems = new ArrayList<>();
+        Optional<String> places = file(layout, "places.csv", problems);
+        Optional<String> measures = file(layout, "measures.csv", problems);
+        List<KnowledgeFile> ingredients = ingredientFiles(layout, problems);
+        String digest =
+                Digests.sha256(
+                        READER + "\n" + places.orElse("") + "\n" + measures.orElse("") + "\n"
+                                + ingredients);
+        if (last.isPresent() && last.get().digest().equals(digest)) {
+            return last.get();
+        }
+        MeasureTable table = shippedMeasures;
+        if (places.isPresent()) {
+            MeasureTable.Extended more = table.withPlaces("knowledge/places.csv", places.get());
+            problems.addAll(more.problems());
+            table = more.table();
+        }
+        if (measures.isPresent()) {
+            MeasureTable.Extended more = table.with("knowledge/measures.csv", measures.get());
+            problems.addAll(more.problems());
+            table = more.table();
+        }
+        Thesaurus thesaurus = shippedThesaurus;
+        if (!ingredients.isEmpty()) {
+            Thesaurus.Loaded more = thesaurus.with(ingredients);
+            problems.addAll(more.problems());
+            thesaurus = more.thesaurus();
+        }
+        Knowledge fresh =
+                new Knowledge(table, thesaurus, Reader.of(thesaurus), problems, digest);
+        last = Optional.of(fresh);
+        return fresh;
+    }
+
+    private static List<KnowledgeFile> ingredientFiles(
+            Optional<LibraryLayout> layout, List<Problem> problems) {
+        List<KnowledgeFile> files = new ArrayList<>();
+        if (layout.isEmpty() || !Files.isDirectory(layout.get().knowledge())) {
+            return files;
+        }
+        try (var list = Files.list(layout.get().knowledge())) {
+            List<String> names =
+                    list.map(p -> p.getFileName().toString())
+                            .filter(n -> n.startsWith("ingredients") && n.endsWith(".csv"))
+                            .sorted()
+                            .toList();
+            for (String name : names) {
+                file(layout, name, problems)
+                        .ifPresent(t -> files.add(new KnowledgeFile("knowledge/" + name, t)));
+            }
+        } catch (IOException e) {
+            problems.add(unreadable("knowledge", e));
+        }
+        return files;
+    }
+
+    private static Optional<String> file(
+            Optional<LibraryLayout> layout, String name, List<Problem> problems) {
+        Optional<Path> path = layout.map(l -> l.knowledge().resolve(name)).filter(Files::exists);
+        if (path.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(Files.readString(path.get(), StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            problems.add(unreadable("knowledge/" + name, e));
+            return Optional.empty();
+        }
+    }
+
+    private static Problem unreadable(String file, IOException e) {
+        return Problem.error(
+                file,
+                "It cannot be read (" + e.getMessage() + ").",
+                "Save it as UTF-8 with the right to read it; what ships with the program holds.");
+    }
+}

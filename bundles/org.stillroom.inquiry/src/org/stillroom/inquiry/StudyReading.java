@@ -1,0 +1,74 @@
+package org.stillroom.inquiry;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.stillroom.library.Library;
+import org.stillroom.model.assertion.Assertion;
+import org.stillroom.model.progress.Progress;
+import org.stillroom.model.source.Circumstances;
+import org.stillroom.model.source.Source;
+
+/** Reads the sources of a library into a study, several at a time, in a fixed order. */
+final class StudyReading {
+
+    private final Library library;
+    private final Knowledge knowledge;
+    private final Optional<Study> before;
+
+    StudyReading(Library library, Knowledge knowledge, Optional<Study> before) {
+        this.library = library;
+        this.knowledge = knowledge;
+        this.before = before;
+    }
+
+    Study read(IndexKeeper keeper, Progress progress) {
+        List<Source> sources = library.sources();
+        progress.begin("Reading " + library.settings().title(), sources.size());
+        int threads = Math.max(1, Math.min(8, Runtime.getRuntime().availableProcessors()));
+        ExecutorService workers = Executors.newFixedThreadPool(threads);
+        try {
+            List<Future<BookStudy>> started = new ArrayList<>();
+            for (Source source : sources) {
+                started.add(workers.submit(() -> book(source, progress)));
+            }
+            List<BookStudy> books = new ArrayList<>();
+            for (Future<BookStudy> book : started) {
+                progress.check();
+                books.add(book.get());
+            }
+            return new Study(library, knowledge, books, keeper);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new CancellationException("Cancelled");
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof RuntimeException failure) {
+                throw failure;
+            }
+            throw new IllegalStateException(e.getCause());
+        } finally {
+            workers.shutdownNow();
+        }
+    }
+
+    private BookStudy book(Source held, Progress progress) {
+        List<Assertion> decisions =
+                library.decisions().stream().filter(d -> d.source().equals(held.id())).toList();
+        Source source = TitlePage.complete(held, Circumstances.UNKNOWN, knowledge);
+        String digest = BookReader.digest(source, decisions, knowledge);
+        BookStudy book =
+                before.flatMap(s -> s.book(held.id()))
+                        .filter(b -> b.digest().equals(digest))
+                        .orElseGet(
+                                () ->
+                                        BookReader.read(
+                                                source, decisions, knowledge, Progress.SILENT));
+        progress.step(1);
+        return book;
+    }
+}
