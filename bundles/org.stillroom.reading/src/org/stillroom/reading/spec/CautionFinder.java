@@ -8,13 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.stillroom.ingredients.Cautions;
-import org.stillroom.ingredients.Sense;
-import org.stillroom.ingredients.Thesaurus;
 import org.stillroom.model.estimate.Estimate;
 import org.stillroom.model.explain.Citation;
 import org.stillroom.model.reading.Reading;
 import org.stillroom.model.reading.Step;
-import org.stillroom.model.source.Circumstances;
 import org.stillroom.model.spec.Caution;
 
 /** Finds what in a recipe could hurt someone: its ingredients, fire, strength. */
@@ -32,12 +29,9 @@ final class CautionFinder {
     private CautionFinder() {}
 
     static List<Caution> find(
-            Thesaurus thesaurus,
-            List<Sense> senses,
-            Circumstances where,
-            Reading reading,
-            Optional<Estimate> alcohol) {
-        List<Caution> found = new ArrayList<>(Cautions.of(senses, where));
+            Cautions ingredients, Reading reading, Optional<Estimate> alcohol) {
+        List<Caution> found = new ArrayList<>(ingredients.hazards());
+        found.addAll(ingredients.allergens());
         fire(reading).ifPresent(found::add);
         strength(reading, alcohol).ifPresent(found::add);
         Map<String, Caution> once = new LinkedHashMap<>();

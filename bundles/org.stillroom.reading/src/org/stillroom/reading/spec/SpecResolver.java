@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.stillroom.ingredients.Cautions;
 import org.stillroom.ingredients.Sense;
 import org.stillroom.ingredients.Thesaurus;
 import org.stillroom.measures.MeasureTable;
@@ -26,14 +27,12 @@ import org.stillroom.model.spec.SpecLine;
 public final class SpecResolver {
 
     private final MeasureTable measures;
-    private final Thesaurus thesaurus;
     private final Circumstances where;
     private final Concepts concepts;
     private final LineResolver lines;
 
     private SpecResolver(MeasureTable measures, Thesaurus thesaurus, Circumstances where) {
         this.measures = measures;
-        this.thesaurus = thesaurus;
         this.where = where;
         this.concepts = new Concepts(thesaurus, where);
         this.lines = new LineResolver(measures, concepts, where);
@@ -66,15 +65,22 @@ public final class SpecResolver {
         Whole whole = Whole.of(resolved, concepts);
         SystemPosterior systems = measures.systems(where);
         List<Sense> senses = resolved.stream().flatMap(l -> concepts.sense(l).stream()).toList();
+        List<String> unknown =
+                resolved.stream()
+                        .filter(l -> !l.ingredient().known())
+                        .map(l -> l.ingredient().label())
+                        .filter(l -> !l.isBlank())
+                        .toList();
+        Cautions cautions = Cautions.of(senses, unknown, where);
         return new Spec(
                 reading,
                 resolved,
-                systems.likeliest().name(),
+                systems.likeliest().label(),
                 systems.reason(),
                 whole.volume(),
                 whole.strength(),
                 whole.sugar(),
-                CautionFinder.find(thesaurus, senses, where, reading, alcohol(whole)));
+                CautionFinder.find(cautions, reading, alcohol(whole)));
     }
 
     /** Returns the alcohol in the whole, in millilitres. */
