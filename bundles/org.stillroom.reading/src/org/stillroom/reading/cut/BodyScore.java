@@ -137,10 +137,6 @@ record BodyScore(
 
         void word(String word) {
             int kinds = cues.kinds(word);
-            int dash = kinds == 0 ? word.lastIndexOf('-') : -1;
-            if (dash > 0) {
-                kinds = cues.kinds(word.replace("-", "")) | cues.kinds(word.substring(dash + 1));
-            }
             double weight = weight(kinds, word);
             clause = word.equals("and") || word.equals("then") || word.equals("to");
             words++;
@@ -201,6 +197,10 @@ record BodyScore(
             double last = (before + window) / (Math.min(words, WINDOW + words % WINDOW) + 4);
             double top = Math.max(best, Math.max(last, mean));
             double value = words <= 2 * WINDOW ? mean : 0.75 * top + 0.25 * mean;
+            boolean orders = verbs > 0 || references > 0;
+            if (!orders && amounts == 0 && ingredients * 4 < words || !orders && ingredients == 0) {
+                value *= ingredients == 0 ? 0.2 : 0.5;
+            }
             return new BodyScore(
                     words, value, mean, amounts, verbs, ingredients, references, narrative);
         }

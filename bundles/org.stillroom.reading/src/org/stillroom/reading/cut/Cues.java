@@ -27,19 +27,21 @@ final class Cues {
     static final int REFERENCE = 128;
     static final int DRINK = 256;
     static final int LABEL = 512;
+    static final int CHORE = 1024;
 
     private static final Map<String, Integer> KINDS =
-            Map.of(
-                    "measure", MEASURE,
-                    "number", NUMBER,
-                    "verb", VERB,
-                    "ingredient", INGREDIENT,
-                    "vessel", VESSEL,
-                    "qualifier", QUALIFIER,
-                    "narrative", NARRATIVE,
-                    "reference", REFERENCE,
-                    "drink", DRINK,
-                    "label", LABEL);
+            Map.ofEntries(
+                    Map.entry("measure", MEASURE),
+                    Map.entry("number", NUMBER),
+                    Map.entry("verb", VERB),
+                    Map.entry("ingredient", INGREDIENT),
+                    Map.entry("vessel", VESSEL),
+                    Map.entry("qualifier", QUALIFIER),
+                    Map.entry("narrative", NARRATIVE),
+                    Map.entry("reference", REFERENCE),
+                    Map.entry("drink", DRINK),
+                    Map.entry("label", LABEL),
+                    Map.entry("chore", CHORE));
 
     private static final Cues HOUSE = load();
 
@@ -56,9 +58,15 @@ final class Cues {
         return HOUSE;
     }
 
-    /** Returns the kinds of a folded word as a set of bits, 0 where it is no cue. */
+    /** Returns the kinds of a folded word, or of the last part of a compound, as a set of bits. */
     int kinds(String word) {
-        return words.getOrDefault(word, 0);
+        int kinds = words.getOrDefault(word, 0);
+        int dash = kinds == 0 ? word.lastIndexOf('-') : -1;
+        if (dash > 0) {
+            int joined = words.getOrDefault(word.replace("-", ""), 0);
+            return joined | words.getOrDefault(word.substring(dash + 1), 0);
+        }
+        return kinds;
     }
 
     /** Tells whether a folded word is a cue of a kind. */
@@ -68,13 +76,32 @@ final class Cues {
 
     /** Returns what a folded heading stands over, where it is one of the known ones. */
     Optional<Section.Kind> heading(String folded) {
+        String words = closeUp(folded);
         return headings.stream()
-                .filter(e -> begins(folded, e.getKey()))
+                .filter(e -> begins(words, e.getKey()))
                 .max((a, b) -> Integer.compare(a.getKey().length(), b.getKey().length()))
                 .map(Map.Entry::getValue);
     }
 
+    /** Returns words whose letters are spaced out (“p a r t”) closed up. */
+    private static String closeUp(String heading) {
+        if (heading.length() < 5 || heading.charAt(1) != ' ' || heading.charAt(3) != ' ') {
+            return heading;
+        }
+        StringBuilder out = new StringBuilder();
+        for (int i = 0; i < heading.length(); i++) {
+            boolean between = heading.charAt(i) == ' ' && i > 0 && i + 1 < heading.length()
+                    && heading.charAt(i - 1) != ' ' && (i < 2 || heading.charAt(i - 2) == ' ')
+                    && (i + 2 >= heading.length() || !Character.isLetter(heading.charAt(i + 2)));
+            out.append(between ? "" : heading.charAt(i));
+        }
+        return out.toString().strip();
+    }
+
     private static boolean begins(String heading, String words) {
+        if (words.startsWith("*")) {
+            return heading.contains(words.substring(1));
+        }
         return heading.startsWith(words)
                 && (heading.length() == words.length()
                         || !Character.isLetterOrDigit(heading.charAt(words.length())));
@@ -86,7 +113,7 @@ final class Cues {
             int kind = KINDS.get(row[1]);
             words.merge(row[0], kind, (a, b) -> a | b);
             if (kind == MEASURE || kind == INGREDIENT || kind == VESSEL || kind == DRINK) {
-                words.merge(row[0] + "s", kind, (a, b) -> a | b);
+                words.merge(plural(row[0]), kind, (a, b) -> a | b);
             }
         }
         List<Map.Entry<String, Section.Kind>> headings = new ArrayList<>();
@@ -95,6 +122,12 @@ final class Cues {
             headings.add(Map.entry(row[0], Section.Kind.valueOf(kind)));
         }
         return new Cues(words, headings);
+    }
+
+    private static String plural(String word) {
+        boolean hisses = word.endsWith("s") || word.endsWith("sh") || word.endsWith("ch")
+                || word.endsWith("x");
+        return word + (hisses ? "es" : "s");
     }
 
     private static List<String[]> rows(String file) {

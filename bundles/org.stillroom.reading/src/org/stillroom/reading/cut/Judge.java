@@ -25,6 +25,8 @@ final class Judge {
     private final Listing listing;
     private final Cues cues;
 
+    private int recipeLevel;
+
     Judge(Structure structure, Listing listing, Cues cues) {
         this.structure = structure;
         this.listing = listing;
@@ -42,12 +44,13 @@ final class Judge {
                 head.accepted = prior(head) > -2;
             }
         }
-        boolean confirms = listingConfirms(units, heads);
+        double confirms = listedShare(units, heads);
         boolean marked = heads.stream().anyMatch(i -> head(units, i).place == Head.Place.MARKED);
         for (int round = 0; round < ROUNDS; round++) {
             for (int i : heads) {
                 head(units, i).body = bodyAfter(units, i, round);
             }
+            recipeLevel = recipeLevel(units, heads);
             Map<String, double[]> habits = habits(units, heads, round);
             for (int n = 0; n < heads.size(); n++) {
                 Head head = head(units, heads.get(n));
@@ -80,9 +83,15 @@ final class Judge {
         return points;
     }
 
-    private boolean listingConfirms(List<Unit> units, List<Integer> heads) {
-        long listed = heads.stream().filter(i -> head(units, i).listed).count();
-        return listing.size() >= 5 && listed >= 5 && listed * 2 >= listing.size() * 0.8;
+    /** Returns what share of the listed titles stands in the book, or 0 where few are listed. */
+    private double listedShare(List<Unit> units, List<Integer> heads) {
+        long found = heads.stream()
+                .map(i -> head(units, i))
+                .filter(h -> h.listed && h.place != Head.Place.SENTENCE)
+                .map(h -> h.key)
+                .distinct()
+                .count();
+        return listing.size() >= 5 && found >= 5 ? (double) found / listing.size() : 0;
     }
 
     /** What comes after the title, up to the next one that is accepted. */
@@ -153,11 +162,12 @@ final class Judge {
         return (2 * share - 1) * 2 * Math.min(1, counts[0] / 6);
     }
 
-    private static double confirmation(Head head, boolean confirms) {
+    private static double confirmation(Head head, double share) {
+        boolean full = share > 0.75;
         if (head.listed) {
-            return 2;
+            return full && head.place == Head.Place.OWN_LINE && head.body.words() > 0 ? 5 : 2;
         }
-        return confirms ? -0.7 : 0;
+        return share > 0.4 ? -0.7 : 0;
     }
 
     /** How the title is set in the page. */
@@ -170,10 +180,17 @@ final class Judge {
                     + (head.emphasis ? 0.5 : 0)
                     + (marked && !head.emphasis ? -1.5 : 0);
             case RUN_IN -> head.manner.equals("stop") ? -0.8 : -0.3;
-            case MIDDLE -> -1;
-            case SENTENCE, LEAD_IN -> -1.5;
+            case MIDDLE -> head.title.number().isEmpty() && prior(head) <= 0 && !head.listed ? -2.5 : -1;
+            case SENTENCE -> -1.5;
+            case LEAD_IN -> -0.5;
         };
         if (at == 0 && !head.listed) {
+            points -= 5;
+        }
+        if (isSubtitle(units, at) || head.place == Head.Place.MIDDLE && !goesOnFrom(units, at)) {
+            points -= 5;
+        }
+        if (head.place == Head.Place.MARKED && head.level < recipeLevel) {
             points -= 2;
         }
         if (followsChapter(units, at)) {
@@ -184,6 +201,37 @@ final class Judge {
             points -= 3;
         }
         return points;
+    }
+
+    /** Tells whether the words stand in the line under a title, with no empty line between. */
+    private static boolean isSubtitle(List<Unit> units, int at) {
+        Unit unit = units.get(at);
+        return at > 0
+                && unit.kind() == Unit.Kind.BODY
+                && !unit.blankBefore()
+                && units.get(at - 1).kind() == Unit.Kind.HEAD
+                && head(units, at).title.number().isEmpty();
+    }
+
+    /** Tells whether the paragraph's words before this one belong to a recipe. */
+    private static boolean goesOnFrom(List<Unit> units, int at) {
+        return at > 0 && units.get(at - 1).head().filter(h -> h.accepted).isPresent();
+    }
+
+    /** Returns the level of headings that most recipes of the book stand under, or 0. */
+    private static int recipeLevel(List<Unit> units, List<Integer> heads) {
+        int[] counts = new int[10];
+        for (int i : heads) {
+            Head head = head(units, i);
+            if (head.place == Head.Place.MARKED && head.body.value() >= BodyScore.RECIPE) {
+                counts[Math.min(9, head.level)]++;
+            }
+        }
+        int best = 0;
+        for (int level = 1; level < 10; level++) {
+            best = counts[level] > Math.max(4, counts[best]) ? level : best;
+        }
+        return best;
     }
 
     /** Tells whether the title is a chapter's, directly under the line that counts the chapters. */
@@ -200,17 +248,27 @@ final class Judge {
     }
 
     private static boolean isWeak(Head head) {
-        return head.place == Head.Place.SENTENCE || head.manner.equals("stop")
+        return head.place == Head.Place.SENTENCE
+                || head.place == Head.Place.LEAD_IN
+                || head.manner.equals("stop")
                 || head.manner.equals("italics") && !head.stop;
     }
 
     /** Tells whether the paragraph directly follows a title of its own. */
     private static boolean followsTitle(List<Unit> units, int at) {
         int i = at - 1;
-        while (i >= 0 && units.get(i).kind() == Unit.Kind.NOISE) {
+        int steps = 0;
+        while (i >= 0 && (units.get(i).kind() == Unit.Kind.NOISE || isLeading(units.get(i)) && ++steps < 4)) {
             i--;
         }
         return i >= 0 && units.get(i).kind() == Unit.Kind.HEAD && head(units, i).accepted;
+    }
+
+    /** A paragraph between a title and its recipe. */
+    private static boolean isLeading(Unit unit) {
+        return unit.kind() == Unit.Kind.BODY
+                && unit.score().value() < 0.18
+                && unit.head().filter(h -> h.accepted).isEmpty();
     }
 
     /** Numbers that count on from the title before, or to the one after, speak for both. */

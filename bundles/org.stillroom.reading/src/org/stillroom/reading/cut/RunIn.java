@@ -39,8 +39,9 @@ final class RunIn {
             words = start;
         }
         return emphasised(from, words, to, blank, numbered)
-                .or(() -> capitals(from, skip(from, to), to, blank))
+                .or(() -> capitals(from, skip(from, to), to, blank).filter(h -> h.stop))
                 .or(() -> dashed(from, skip(from, to), to, blank))
+                .or(() -> capitals(from, skip(from, to), to, blank))
                 .or(() -> stopped(from, skip(from, to), to, blank))
                 .or(() -> sentence(from, skip(from, to), to, blank));
     }
@@ -249,7 +250,8 @@ final class RunIn {
         int limit = Math.min(to - 2, at + REACH);
         for (int i = at + 2; i < limit; i++) {
             char c = text.charAt(i);
-            if (c != '.' && c != ':' && c != '—' && c != '–' && c != ')') {
+            boolean two = c == '-' && text.charAt(i + 1) == '-';
+            if (c != '.' && c != ':' && c != '—' && c != '–' && c != ')' && !two) {
                 continue;
             }
             if (c == '.' && isAbbreviation(i)) {
@@ -269,7 +271,7 @@ final class RunIn {
             if (!long1 && !long2 && !short1) {
                 return Optional.empty();
             }
-            if (c == '—' && !opens(i + 1, to)) {
+            if ((c == '—' || two) && !opens(i + 1, to)) {
                 return Optional.empty();
             }
             int after = dash + 1;
@@ -306,7 +308,8 @@ final class RunIn {
             Head.Letters letters = Head.letters(words);
             boolean set = letters != Head.Letters.SENTENCE || numbered || isInfinitive(words);
             int n = Splitter.count(words);
-            if (!set || n > (numbered || isInfinitive(words) ? 12 : 7) || !opens(i + 1, to)) {
+            boolean goesOn = i + 1 < to && Character.isLetterOrDigit(text.charAt(i + 1));
+            if (!set || goesOn || n > (numbered || isInfinitive(words) ? 12 : 7) || !opens(i + 1, to)) {
                 return Optional.empty();
             }
             return head(numbered ? "number" : "stop", from, i, i + 1, to, blank, true);

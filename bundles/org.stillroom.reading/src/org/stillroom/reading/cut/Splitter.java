@@ -54,7 +54,7 @@ final class Splitter {
                 blank = false;
             }
         }
-        return units;
+        return new LeadIns(structure, cues).mark(units);
     }
 
     /** Splits the lines up to the next empty one, or to the next furniture or listing. */
@@ -208,6 +208,7 @@ final class Splitter {
         return ",;:-—".indexOf(upper.charAt(upper.length() - 1)) >= 0
                 || isSmall(lastWord)
                 || isSmall(firstWord)
+                || lower.endsWith(".") && count(upper) + count(lower) <= 8 && next + 1 < runEnd
                 || next + 1 == runEnd && next > 0 && upper.length() > 30;
     }
 
@@ -237,6 +238,9 @@ final class Splitter {
                         || quotedEmphasis(words);
         Head.Letters letters = Head.letters(bare);
         char close = words.charAt(n - 1);
+        if (!emphasis && letters != Head.Letters.CAPITALS && isParted(bare)) {
+            return false;
+        }
         if (!emphasis && (",;-—".indexOf(close) >= 0 && letters != Head.Letters.CAPITALS)) {
             return false;
         }
@@ -251,7 +255,12 @@ final class Splitter {
         return (emphasis || plain && !RunIn.pointsAway(bare)) && !TitleWords.isLine(bare, cues);
     }
 
-    /** A title such as “_Hatfield_,” with a quotation mark before it. */
+    /** A line whose title is parted from its recipe by a colon or a dash. */
+    private static boolean isParted(String words) {
+        return words.contains(": ") || words.contains("--") || words.contains("—");
+    }
+
+    /** A title such as “_Pilot’s Cup_,” with a quotation mark before it. */
     private static boolean quotedEmphasis(String words) {
         return words.length() > 3
                 && (words.charAt(0) == '“' || words.charAt(0) == '‘')
@@ -291,7 +300,7 @@ final class Splitter {
         int to = lines.last(next - 1);
         int marked = structure.headingLevel(from);
         int level = marked > 0 ? marked : hashes(line);
-        TitleText title = TitleText.of(text, from, Math.min(to, from + 4 * LONGEST_TITLE));
+        TitleText title = TitleText.of(text, from, Math.min(to, from + 4 * LONGEST_TITLE), level > 0);
         boolean emphasis = structure.emphasisEnd(from, to) >= to - 2 || quotedEmphasis(lines.words(line));
         Head head =
                 new Head(

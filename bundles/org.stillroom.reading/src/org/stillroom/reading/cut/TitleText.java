@@ -14,8 +14,16 @@ record TitleText(Optional<String> number, String words, int start, int end) {
 
     /** Returns the title that stands between two UTF-16 indexes of a text. */
     static TitleText of(String text, int from, int to) {
+        return of(text, from, to, false);
+    }
+
+    /** Returns the title of a heading, which may be counted by parts (“7.1 Negus”). */
+    static TitleText of(String text, int from, int to, boolean marked) {
         int start = skipMarkup(text, from, to);
         int afterNumber = numberEnd(text, start, to);
+        if (marked && (afterNumber == start || Character.isDigit(text.charAt(afterNumber)))) {
+            afterNumber = partsEnd(text, start, to);
+        }
         Optional<String> number = Optional.empty();
         if (afterNumber > start) {
             number = Optional.of(plainNumber(text.substring(start, afterNumber)));
@@ -137,6 +145,15 @@ record TitleText(Optional<String> number, String words, int start, int end) {
             at++;
         }
         return at;
+    }
+
+    private static int partsEnd(String text, int start, int to) {
+        int at = start;
+        while (at < to && (Character.isDigit(text.charAt(at)) || text.charAt(at) == '.')) {
+            at++;
+        }
+        boolean counted = at > start && at < to && text.charAt(at) == ' ';
+        return counted && Character.isDigit(text.charAt(start)) ? at + 1 : start;
     }
 
     private static int romanEnd(String text, int start, int to) {

@@ -12,6 +12,7 @@ final class TitleWords {
                 || count.first && !count.infinitive
                 || count.vessels
                 || count.amount
+                || count.sends && count.words > 4
                 || reads(words, cues);
     }
 
@@ -36,6 +37,7 @@ final class TitleWords {
         points += count.infinitive ? 1 : 0;
         points -= count.first && !count.infinitive ? 2.5 : 0;
         points -= count.amount ? 2 : 0;
+        points -= count.chore ? 5 : 0;
         points -= 0.5 * Math.min(4, count.narrative);
         points -= 0.4 * Math.max(0, count.words - 8);
         points -= count.label ? 4 : 0;
@@ -50,13 +52,16 @@ final class TitleWords {
         boolean ingredient;
         boolean amount;
         boolean infinitive;
+        boolean chore;
         boolean label;
         boolean first;
         boolean vessels;
+        boolean sends;
 
         Count(String title, Cues cues) {
             int at = 0;
             int vesselWords = 0;
+            int small = 0;
             int since = 9;
             String previous = "";
             String lastWord = "";
@@ -76,18 +81,30 @@ final class TitleWords {
                 ingredient |= (kinds & Cues.INGREDIENT) != 0;
                 amount |= (kinds & Cues.MEASURE) != 0 && since <= 1 && (kinds & Cues.DRINK) == 0;
                 boolean vessel = (kinds & (Cues.VESSEL | Cues.QUALIFIER)) != 0
-                        || word.startsWith("glass") || word.equals("use") || word.equals("bar");
+                        || word.startsWith("glass");
                 vesselWords += vessel ? 1 : 0;
+                small += isSmall(word) ? 1 : 0;
                 first |= words == 1 && isOrder(word, kinds);
+                sends |= words <= 2 && (kinds & Cues.REFERENCE) != 0
+                        || word.equals("substituting") || word.equals("instead");
                 label |= words == 1 && (kinds & Cues.LABEL) != 0;
-                infinitive |= words == 2 && previous.equals("to") || words == 3 && lastWord.equals("to");
+                boolean to = words == 2 && previous.equals("to") || words == 3 && lastWord.equals("to");
+                infinitive |= to && (kinds & Cues.VERB) != 0;
+                chore |= to && (kinds & Cues.CHORE) != 0;
                 since = (kinds & Cues.NUMBER) != 0 ? 0 : since + 1;
                 previous = words == 1 ? word : previous;
                 lastWord = word;
                 at = end;
             }
-            vessels = words > 0 && vesselWords == words;
+            vessels = vesselWords > 0 && vesselWords + small == words;
             label &= words <= 3;
+        }
+
+        private static boolean isSmall(String word) {
+            return switch (word) {
+                case "in", "a", "an", "the", "use", "of", "bar", "serve", "and", "or", "with" -> true;
+                default -> false;
+            };
         }
 
         private static boolean isOrder(String word, int kinds) {
