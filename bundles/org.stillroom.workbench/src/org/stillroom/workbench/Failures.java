@@ -3,6 +3,8 @@ package org.stillroom.workbench;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.NoSuchFileException;
 import java.util.Optional;
+import org.stillroom.inquiry.InquiryException;
+import org.stillroom.search.SearchException;
 
 /** Puts failures into words for a reader; the details go to the log. */
 final class Failures {
@@ -10,6 +12,8 @@ final class Failures {
 
     static String words(String task, Throwable failure) {
         return switch (failure) {
+            case InquiryException asked -> asked.getMessage() + " " + asked.remedy();
+            case SearchException asked -> asked.getMessage() + " " + asked.remedy();
             case NoSuchFileException gone ->
                     task + ": there is no " + gone.getFile() + ". Choose another folder.";
             case AccessDeniedException denied ->

@@ -1,28 +1,164 @@
 package org.stillroom.workbench;
 
+import jakarta.annotation.PreDestroy;
+import jakarta.inject.Inject;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
-import jakarta.inject.Inject;
+import org.eclipse.e4.core.services.events.IEventBroker;
+import org.eclipse.e4.ui.di.UISynchronize;
+import org.stillroom.inquiry.Desk;
+import org.stillroom.inquiry.InquiryException;
+import org.stillroom.inquiry.Study;
+import org.stillroom.inquiry.StudyDesk;
+import org.stillroom.library.LibraryWatcher;
+import org.stillroom.model.progress.Progress;
+import org.stillroom.workbench.shell.Settings;
 
-/** The library that is open in the window. */
+/**
+ * The library that is open in the window.
+ *
+ * <p>Opening and reading run as jobs; a library that cannot be opened leaves the one before it open.
+ * Belongs to the window's thread; the study that it hands out may be used on any.
+ */
 public final class OpenLibrary {
     private final Work work;
-    private Optional<Path> folder = Optional.empty();
+    private final IEventBroker events;
+    private final UISynchronize window;
+    private final Settings settings;
+    private final Lane opening;
+    private final Lane indexing;
+    private Optional<Open> open = Optional.empty();
+    private Optional<LibraryWatcher> watcher = Optional.empty();
+
+    /** A desk with the study that was read on it. */
+    private record Open(StudyDesk desk, Path folder, Study study) {}
 
     /** Makes a window's library, none being open. */
     @Inject
-    public OpenLibrary(Work work) {
+    public OpenLibrary(Work work, IEventBroker events, UISynchronize window, Settings settings) {
         this.work = work;
+        this.events = events;
+        this.window = window;
+        this.settings = settings;
+        this.opening = work.lane("Opening the library");
+        this.indexing = work.lane("Making the index");
     }
 
+    /** Returns the folder of the open library. */
     public Optional<Path> folder() {
-        return folder;
+        return open.map(Open::folder);
     }
 
+    /** Returns the open library as it was read last. */
+    public Optional<Study> study() {
+        return open.map(Open::study);
+    }
+
+    /** Returns the desk that inquiries are made at. */
+    public Optional<Desk> desk() {
+        return open.map(Open::desk);
+    }
+
+    /** Opens a library, or reads it again where it is the open one. */
     public void open(Path path) {
-        folder = Optional.of(path);
-        work.say("Open " + path);
+        Path folder = path.toAbsolutePath().normalize();
+        if (folder().filter(folder::equals).isPresent()) {
+            reread();
+            return;
+        }
+        opening.run(progress -> read(folder, progress), this::opened, this::failed);
     }
 
-    public void reread() {}
+    /** Reads what changed in the open library's folder. */
+    public void reread() {
+        open.ifPresent(before -> opening.run(
+                progress -> new Open(
+                        before.desk(), before.folder(), before.desk().reread(progress)),
+                this::opened,
+                this::failed));
+    }
+
+    private static Open read(Path folder, Progress progress) {
+        StudyDesk desk = new StudyDesk(caches());
+        try {
+            desk.lay(folder);
+            return new Open(desk, folder, desk.reread(progress));
+        } catch (InquiryException | java.util.concurrent.CancellationException refused) {
+            desk.close();
+            throw refused;
+        }
+    }
+
+    /** Returns where caches of libraries go that must not be written into. */
+    private static Path caches() {
+        return Path.of(System.getProperty("user.home"), ".cache", "stillroom");
+    }
+
+    private void opened(Open next) {
+        Optional<StudyDesk> before =
+                open.map(Open::desk).filter(desk -> desk != next.desk());
+        open = Optional.of(next);
+        settings.library(next.folder());
+        watch(next);
+        Study study = next.study();
+        work.say(study.title() + ": " + count(study.sources().size(), "source") + ", "
+                + count(study.versions().size(), "recipe") + problems(study));
+        events.send(Topics.OPENED, next.folder().toString());
+        indexing.run(
+                progress -> {
+                    before.ifPresent(StudyDesk::close);
+                    study.index(progress);
+                    return study.drinks(progress);
+                },
+                drinks -> events.send(Topics.INDEXED, next.folder().toString()));
+    }
+
+    private static String count(int number, String thing) {
+        return number + " " + thing + (number == 1 ? "" : "s");
+    }
+
+    private static String problems(Study study) {
+        int number = study.problems().size();
+        return number == 0 ? "" : ", " + count(number, "problem") + " (Ctrl+8 shows them)";
+    }
+
+    private void failed(String words) {
+        events.send(Topics.REFUSED, words);
+    }
+
+    private void watch(Open next) {
+        stopWatching();
+        try {
+            watcher = Optional.of(LibraryWatcher.start(
+                    next.study().library().layout(), () -> window.asyncExec(this::changed)));
+        } catch (IOException unwatchable) {
+            work.say("Changes in this folder are not noticed by themselves. F5 reads again.");
+        }
+    }
+
+    private void changed() {
+        work.say("The folder changed and is read again.");
+        reread();
+    }
+
+    private void stopWatching() {
+        watcher.ifPresent(w -> {
+            try {
+                w.close();
+            } catch (IOException gone) {
+                work.say("The folder is no longer watched.");
+            }
+        });
+        watcher = Optional.empty();
+    }
+
+    /** Closes the library with the window. */
+    @PreDestroy
+    void close() {
+        stopWatching();
+        opening.close();
+        indexing.close();
+        open.map(Open::desk).ifPresent(StudyDesk::close);
+    }
 }

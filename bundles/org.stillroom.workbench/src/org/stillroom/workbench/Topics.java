@@ -8,5 +8,14 @@ public final class Topics {
     /** Another theme was chosen; carries its id. */
     public static final String THEME = "org/stillroom/theme";
 
+    /** A library was opened or read again; carries its folder. */
+    public static final String OPENED = "org/stillroom/library/opened";
+
+    /** The open library was indexed and its drinks were found; carries its folder. */
+    public static final String INDEXED = "org/stillroom/library/indexed";
+
+    /** A library could not be opened; carries the reason and what would work. */
+    public static final String REFUSED = "org/stillroom/library/refused";
+
     private Topics() {}
 }

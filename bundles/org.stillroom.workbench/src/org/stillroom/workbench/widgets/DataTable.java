@@ -1,0 +1,218 @@
+package org.stillroom.workbench.widgets;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
+
+/**
+ * A table of words and figures that shares its room among its columns.
+ *
+ * <p>Rows are made when they come into sight, so that ten thousand cost no more than ten. A column's
+ * head sorts by it; Enter or a double click opens a row; the copy key copies the selected rows.
+ */
+public final class DataTable {
+    private static final int NARROWEST = 48;
+
+    private final Table table;
+    private final List<Column> columns;
+    private List<Row> rows = List.of();
+    private Consumer<Row> opened = row -> {};
+    private Consumer<Optional<Row>> selected = row -> {};
+
+    /**
+     * A column.
+     *
+     * @param name its head
+     * @param weight its share of the room beside the other columns' weights
+     * @param numeric whether it holds figures, which stand to the right and sort by value
+     */
+    public record Column(String name, int weight, boolean numeric) {
+        /** Returns a column of words. */
+        public static Column words(String name, int weight) {
+            return new Column(name, weight, false);
+        }
+
+        /** Returns a column of figures. */
+        public static Column figures(String name, int weight) {
+            return new Column(name, weight, true);
+        }
+    }
+
+    /**
+     * A row.
+     *
+     * @param cells one for each column
+     * @param target what it is about, for the one who filled the table
+     */
+    public record Row(List<String> cells, Object target) {
+        /** Keeps the cells as an unchangeable list. */
+        public Row {
+            cells = List.copyOf(cells);
+        }
+
+        /** Returns what it is about. */
+        public <T> T target(Class<T> type) {
+            return type.cast(target);
+        }
+    }
+
+    /** Makes an empty table under a name. */
+    public DataTable(Composite parent, String name, List<Column> columns) {
+        this.columns = List.copyOf(columns);
+        table = new Table(parent, SWT.FULL_SELECTION | SWT.MULTI | SWT.VIRTUAL);
+        table.setHeaderVisible(true);
+        Names.give(table, name);
+        for (Column column : columns) {
+            head(column);
+        }
+        table.addListener(SWT.SetData, this::fill);
+        table.addListener(SWT.Resize, e -> widths());
+        table.addListener(SWT.Selection, e -> selected.accept(selection()));
+        table.addListener(SWT.DefaultSelection, e -> selection().ifPresent(opened));
+        table.addListener(SWT.KeyDown, this::key);
+    }
+
+    private void head(Column column) {
+        TableColumn head = new TableColumn(table, column.numeric() ? SWT.RIGHT : SWT.LEFT);
+        head.setText(column.name());
+        head.setToolTipText(column.name());
+        head.addListener(SWT.Selection, e -> sort(head));
+    }
+
+    /** Returns the widget. */
+    public Table control() {
+        return table;
+    }
+
+    /** Calls the consumer when a row is opened. */
+    public DataTable onOpen(Consumer<Row> consumer) {
+        opened = consumer;
+        return this;
+    }
+
+    /** Calls the consumer when another row is selected, or none. */
+    public DataTable onSelect(Consumer<Optional<Row>> consumer) {
+        selected = consumer;
+        return this;
+    }
+
+    /** Shows these rows. */
+    public void rows(List<Row> next) {
+        rows = new ArrayList<>(next);
+        table.setSortColumn(null);
+        show();
+        widths();
+    }
+
+    private void show() {
+        table.setRedraw(false);
+        table.deselectAll();
+        table.setItemCount(rows.size());
+        table.clearAll();
+        table.setRedraw(true);
+    }
+
+    /** Returns the rows in the order that is shown. */
+    public List<Row> rows() {
+        return List.copyOf(rows);
+    }
+
+    /** Returns the first selected row. */
+    public Optional<Row> selection() {
+        int index = table.getSelectionIndex();
+        return index < 0 || index >= rows.size() ? Optional.empty() : Optional.of(rows.get(index));
+    }
+
+    /** Selects a row by its place and brings it into sight; does not tell the consumer. */
+    public void select(int index) {
+        if (index >= 0 && index < rows.size()) {
+            table.setSelection(index);
+        } else {
+            table.deselectAll();
+        }
+    }
+
+    /** Returns the row at a place of the widget. */
+    public Optional<Row> at(int x, int y) {
+        TableItem item = table.getItem(new org.eclipse.swt.graphics.Point(x, y));
+        int index = item == null ? -1 : table.indexOf(item);
+        return index < 0 || index >= rows.size() ? Optional.empty() : Optional.of(rows.get(index));
+    }
+
+    private void fill(Event event) {
+        TableItem item = (TableItem) event.item;
+        Row row = rows.get(event.index);
+        for (int i = 0; i < columns.size(); i++) {
+            item.setText(i, row.cells().get(i).replace('\n', ' '));
+        }
+    }
+
+    private void widths() {
+        int room = table.getClientArea().width - 4;
+        int whole = columns.stream().mapToInt(Column::weight).sum();
+        for (int i = 0; i < columns.size(); i++) {
+            int width = Math.max(NARROWEST, room * columns.get(i).weight() / Math.max(1, whole));
+            table.getColumn(i).setWidth(width);
+        }
+    }
+
+    private void sort(TableColumn head) {
+        int index = table.indexOf(head);
+        boolean up = table.getSortColumn() != head || table.getSortDirection() == SWT.DOWN;
+        Comparator<Row> order =
+                columns.get(index).numeric()
+                        ? Comparator.comparingDouble(r -> number(r.cells().get(index)))
+                        : Comparator.comparing(r -> r.cells().get(index));
+        rows.sort(up ? order : order.reversed());
+        table.setSortColumn(head);
+        table.setSortDirection(up ? SWT.UP : SWT.DOWN);
+        show();
+    }
+
+    private static double number(String cell) {
+        StringBuilder digits = new StringBuilder();
+        for (char c : cell.toCharArray()) {
+            boolean part = Character.isDigit(c) || c == '.' || digits.isEmpty() && c == '-';
+            if (part) {
+                digits.append(c);
+            } else if (!digits.isEmpty()) {
+                break;
+            }
+        }
+        try {
+            return Double.parseDouble(digits.toString());
+        } catch (NumberFormatException none) {
+            return Double.NEGATIVE_INFINITY;
+        }
+    }
+
+    private void key(Event event) {
+        boolean copy = (event.stateMask & SWT.MOD1) != 0 && event.keyCode == 'c';
+        if (copy && table.getSelectionCount() > 0) {
+            String words = Stream.of(copied()).collect(Collectors.joining("\n"));
+            Clipboard clipboard = new Clipboard(table.getDisplay());
+            clipboard.setContents(
+                    new Object[] {words}, new Transfer[] {TextTransfer.getInstance()});
+            clipboard.dispose();
+        }
+    }
+
+    private String[] copied() {
+        return java.util.Arrays.stream(table.getSelectionIndices())
+                .mapToObj(i -> String.join("\t", rows.get(i).cells()))
+                .toArray(String[]::new);
+    }
+}
