@@ -1,0 +1,26 @@
+package org.stillroom.reading;
+
+import java.util.List;
+import org.stillroom.model.explain.Problem;
+import org.stillroom.model.reading.Reading;
+import org.stillroom.model.source.Section;
+import org.stillroom.model.source.Source;
+
+/**
+ * A source with its recipes read.
+ *
+ * @param source the source
+ * @param sections what is no recipe, in the order of the text
+ * @param readings the recipes, in the order of the text
+ * @param problems decisions that could not be carried out on this text
+ */
+public record BookReading(
+        Source source, List<Section> sections, List<Reading> readings, List<Problem> problems) {
+
+    /** Keeps the lists unchangeable. */
+    public BookReading {
+        sections = List.copyOf(sections);
+        readings = List.copyOf(readings);
+        problems = List.copyOf(problems);
+    }
+}

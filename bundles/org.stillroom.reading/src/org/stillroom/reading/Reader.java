@@ -1,0 +1,136 @@
+package org.stillroom.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.stillroom.ingredients.Thesaurus;
+import org.stillroom.model.assertion.Assertion;
+import org.stillroom.model.explain.Problem;
+import org.stillroom.model.progress.Progress;
+import org.stillroom.model.reading.Reading;
+import org.stillroom.model.reading.ReadingLine;
+import org.stillroom.model.source.Bibliography;
+import org.stillroom.model.source.Circumstances;
+import org.stillroom.model.source.Source;
+import org.stillroom.model.source.Witness;
+import org.stillroom.model.text.SourceText;
+import org.stillroom.model.text.Span;
+import org.stillroom.reading.anchor.Decided;
+import org.stillroom.reading.anchor.LineCorrections;
+import org.stillroom.reading.cut.BookCutter;
+import org.stillroom.reading.cut.Cut;
+import org.stillroom.reading.cut.CutCorrections;
+import org.stillroom.reading.cut.Furniture;
+import org.stillroom.reading.genre.GenreTeller;
+import org.stillroom.reading.grammar.RecipeReader;
+import org.stillroom.reading.reference.References;
+
+/**
+ * Reads a source: cuts it into recipes, reads each, follows references between them, and carries out
+ * what a person decided about cuts and lines.
+ *
+ * <p>Immutable, and safe for several threads at once. The same source and decisions give the same
+ * reading.
+ */
+public final class Reader {
+
+    private static final int CHECK = 64;
+
+    private final RecipeReader grammar;
+    private final BookCutter cutter = new BookCutter();
+    private final GenreTeller genres = GenreTeller.house();
+
+    private Reader(RecipeReader grammar) {
+        this.grammar = grammar;
+    }
+
+    /** Returns a reader that knows ingredients by a thesaurus. */
+    public static Reader of(Thesaurus thesaurus) {
+        return new Reader(RecipeReader.standard());
+    }
+
+    /** Returns a reader with the vocabularies that ship with the program. */
+    public static Reader standard() {
+        return new Reader(RecipeReader.standard());
+    }
+
+    /**
+     * Reads a source.
+     *
+     * @param source the source
+     * @param decisions what a person decided; those about other sources are passed over
+     * @param progress hears one step for each recipe, and can end the work
+     */
+    public BookReading read(Source source, List<Assertion> decisions, Progress progress) {
+        List<Problem> problems = new ArrayList<>();
+        Decided decided = Decided.about(source, decisions);
+        Cut cut = CutCorrections.apply(cutter.cut(source), source, decided, problems);
+        progress.check();
+        progress.begin("Reading " + source.bibliography().title(), cut.witnesses().size());
+        SourceText plain = Furniture.blank(source.text());
+        Circumstances where = source.bibliography().circumstances();
+        List<Reading> readings = new ArrayList<>(cut.witnesses().size());
+        for (Witness witness : cut.witnesses()) {
+            readings.add(recipe(source.text(), plain, witness, where));
+            if (readings.size() % CHECK == 0) {
+                progress.step(CHECK);
+                progress.check();
+            }
+        }
+        List<Reading> corrected = LineCorrections.apply(readings, source, decided, problems);
+        List<Reading> linked = References.resolve(corrected, source.text());
+        return new BookReading(source, cut.sections(), linked, problems);
+    }
+
+    /** Reads a single recipe, its title on the first line if it has one. */
+    public Reading readRecipe(String text, Circumstances where) {
+        Bibliography bibliography =
+                new Bibliography(
+                        "", Optional.empty(), Optional.empty(), where.place(), where.date(),
+                        Optional.empty(), where.language(), where.trade(), Optional.empty(),
+                        Optional.empty(), Optional.empty(), Optional.empty());
+        Source source = new Source("", bibliography, SourceText.of(text), List.of(), "");
+        Cut cut = cutter.cut(source);
+        Witness witness =
+                cut.witnesses().size() == 1
+                        ? cut.witnesses().get(0)
+                        : Witnesses.whole(source);
+        Reading reading = recipe(source.text(), source.text(), witness, where);
+        return References.resolve(List.of(reading), source.text()).get(0);
+    }
+
+    private Reading recipe(
+            SourceText text, SourceText plain, Witness witness, Circumstances where) {
+        Reading r = grammar.read(plain, witness, where);
+        List<ReadingLine> lines =
+                plain == text ? r.lines() : r.lines().stream().map(l -> asPrinted(l, text)).toList();
+        return new Reading(
+                witness,
+                genres.tell(witness.title(), text.slice(witness.body())),
+                lines,
+                r.inherited(),
+                r.steps(),
+                r.vessels(),
+                r.serves(),
+                r.reference(),
+                r.temperature(),
+                r.doubts(),
+                r.confidence());
+    }
+
+    /** Returns a line with its words as the page has them, page numbers inside them included. */
+    private static ReadingLine asPrinted(ReadingLine line, SourceText text) {
+        Span span = line.span();
+        return new ReadingLine(
+                span.end() <= text.length() ? text.slice(span) : line.text(),
+                span,
+                line.kind(),
+                line.amount(),
+                line.measure(),
+                line.size(),
+                line.ingredient(),
+                line.amountSpan(),
+                line.confidence(),
+                line.alternatives().stream().map(a -> asPrinted(a, text)).toList());
+    }
+}
