@@ -26,7 +26,8 @@ final class BookReader {
                         source.bibliography().circumstances());
         List<Version> versions = new ArrayList<>();
         for (Reading recipe : reading.readings()) {
-            versions.add(new Version(source, resolver.resolve(recipe)));
+            String words = source.text().slice(recipe.witness().span());
+            versions.add(new Version(source, resolver.resolve(recipe, words)));
         }
         return new BookStudy(reading, versions, digest(source, decisions, knowledge));
     }

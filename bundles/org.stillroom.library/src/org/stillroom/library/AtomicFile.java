@@ -28,9 +28,12 @@ public final class AtomicFile {
     public static void write(Path file, byte[] bytes) throws IOException {
         Path target = file.toAbsolutePath();
         Files.createDirectories(target.getParent());
-        Path fresh = Files.createTempFile(target.getParent(), ".", ".writing");
+        String name = "." + target.getFileName() + "." + ProcessHandle.current().pid();
+        Path fresh = target.resolveSibling(name + "." + System.nanoTime() + ".writing");
         try {
-            try (FileChannel out = FileChannel.open(fresh, StandardOpenOption.WRITE)) {
+            try (FileChannel out =
+                    FileChannel.open(
+                            fresh, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
                 ByteBuffer buffer = ByteBuffer.wrap(bytes);
                 while (buffer.hasRemaining()) {
                     out.write(buffer);

@@ -15,19 +15,39 @@ import org.stillroom.model.text.SourceText;
 public record Source(
         String id, Bibliography bibliography, SourceText text, List<Mark> marks, String digest) {
 
+    private static final int LONGEST = 30;
+
     /** Keeps the marks as an unchangeable list. */
     public Source {
         marks = List.copyOf(marks);
     }
 
-    /** Returns a name for tables: author’s last word, or title, and year. */
+    /** Returns a name for tables: the author’s last word, or the title, and the date. */
     public String shortName() {
-        String who =
-                bibliography
-                        .author()
-                        .map(a -> a.substring(a.strip().lastIndexOf(' ') + 1).strip())
-                        .filter(a -> !a.isEmpty())
-                        .orElse(bibliography.title());
-        return bibliography.date().map(d -> who + " " + d.toText()).orElse(who + ", undated");
+        String when =
+                bibliography.date().map(d -> " " + d.toText().replaceFirst("^the ", "")).orElse(", undated");
+        return who() + when;
+    }
+
+    private String who() {
+        String author = bibliography.author().orElse("").replaceFirst("[,;(].*", "").strip();
+        String bare = author.replaceFirst("^(?i)(?:the|an|a) ", "");
+        boolean nobody =
+                bare.isEmpty() || bare.matches("(?i)anon(?:ymous)?\\.?|various.*|unknown");
+        if (nobody) {
+            return shortened(bibliography.title());
+        }
+        boolean person = bare.equals(author) && !bare.matches("(?i).*(?:hotel|committee|house)\\b.*");
+        return person ? bare.substring(bare.lastIndexOf(' ') + 1) : shortened(bare);
+    }
+
+    /** Returns the first words of a name, some thirty characters. */
+    private static String shortened(String name) {
+        String first = name.replaceFirst("[;:,].*", "").strip();
+        if (first.length() <= LONGEST) {
+            return first;
+        }
+        int blank = first.lastIndexOf(' ', LONGEST);
+        return first.substring(0, blank > 0 ? blank : LONGEST) + "…";
     }
 }

@@ -6,76 +6,97 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.SortedSet;
+import java.util.stream.Collectors;
+import org.stillroom.ingredients.Allergen;
+import org.stillroom.ingredients.Allergens;
 import org.stillroom.ingredients.Cautions;
+import org.stillroom.ingredients.Thesaurus;
 import org.stillroom.model.estimate.Estimate;
 import org.stillroom.model.explain.Citation;
 import org.stillroom.model.reading.Reading;
-import org.stillroom.model.reading.Step;
 import org.stillroom.model.spec.Caution;
 
-/** Finds what in a recipe could hurt someone: its ingredients, fire, strength. */
+/** Finds what in a recipe could hurt someone: its ingredients, its words, its strength. */
 final class CautionFinder {
 
-    private static final Set<String> FIRE =
-            Set.of("ignite", "light", "burn", "blaze", "flame", "set fire", "fire");
+    private static final Citation ALLERGEN_LISTS =
+            new Citation(
+                    "R1169",
+                    "Regulation (EU) No 1169/2011, annex II, and the United States’ list of nine",
+                    Citation.Status.MEMORY);
 
-    private static final Citation PRACTICE =
-            new Citation("", "common practice, no source", Citation.Status.MEMORY);
+    private static final Citation UNIT =
+            new Citation("G01", "United Kingdom unit: 10 ml of alcohol", Citation.Status.SECONDARY);
 
     /** Three United Kingdom units of 10 ml of alcohol each, in one glass. */
     private static final double STRONG_ML = 30;
 
-    private CautionFinder() {}
+    /** More than this is a bowl for a company, whatever the words say. */
+    private static final double BOWL_ML = 200;
 
-    static List<Caution> find(
-            Cautions ingredients, Reading reading, Optional<Estimate> alcohol) {
+    private final Thesaurus thesaurus;
+
+    CautionFinder(Thesaurus thesaurus) {
+        this.thesaurus = thesaurus;
+    }
+
+    /**
+     * Returns the cautions, gravest first.
+     *
+     * @param ingredients what the ingredients call for
+     * @param words the recipe’s words
+     * @param alcohol alcohol in the whole, in millilitres
+     */
+    List<Caution> find(
+            Cautions ingredients, Reading reading, String words, Optional<Estimate> alcohol) {
         List<Caution> found = new ArrayList<>(ingredients.hazards());
-        found.addAll(ingredients.allergens());
-        fire(reading).ifPresent(found::add);
+        found.addAll(Cautions.inWords(words, thesaurus));
+        allergens(ingredients.together()).ifPresent(found::add);
         strength(reading, alcohol).ifPresent(found::add);
         Map<String, Caution> once = new LinkedHashMap<>();
         found.stream()
                 .sorted(Comparator.comparing(Caution::level).thenComparing(Caution::subject))
-                .forEach(c -> once.putIfAbsent(c.subject() + c.words(), c));
+                .forEach(c -> once.putIfAbsent(c.words(), c));
         return List.copyOf(once.values());
     }
 
-    private static Optional<Caution> fire(Reading reading) {
-        return reading.steps().stream()
-                .map(Step::verb)
-                .filter(FIRE::contains)
-                .findFirst()
-                .map(
-                        verb ->
-                                new Caution(
-                                        Caution.Level.CARE,
-                                        "fire",
-                                        "The period text sets spirit alight: burns and fire are a "
-                                                + "real risk. Follow local fire rules and leave it "
-                                                + "to trained staff.",
-                                        PRACTICE));
+    private static Optional<Caution> allergens(Allergens together) {
+        if (together.contains().isEmpty() && together.possible().isEmpty()) {
+            return Optional.empty();
+        }
+        String holds = together.contains().isEmpty() ? "" : "Holds " + list(together.contains()) + ". ";
+        String may =
+                together.possible().isEmpty()
+                        ? ""
+                        : "Some makings hold " + list(together.possible()) + ". ";
+        String rest =
+                together.assessed()
+                        ? ""
+                        : "For other parts nothing is known, which never means free from. ";
+        return Optional.of(
+                new Caution(
+                        Caution.Level.CARE,
+                        "allergens",
+                        holds + may + rest + "Check the labels and local law.",
+                        ALLERGEN_LISTS));
+    }
+
+    private static String list(SortedSet<Allergen> allergens) {
+        return allergens.stream().map(Allergen::words).collect(Collectors.joining(", "));
     }
 
     private static Optional<Caution> strength(Reading reading, Optional<Estimate> alcohol) {
-        boolean forOne =
-                reading.serves().isEmpty()
-                        || reading.serves().get().low().equals(reading.serves().get().high())
-                                && reading.serves().get().low().isWhole()
-                                && reading.serves().get().low().toDouble() == 1;
-        return alcohol.filter(a -> forOne && a.likely() > STRONG_ML && a.likely() < 200)
+        boolean forOne = reading.serves().map(s -> s.high().toDouble() <= 1).orElse(true);
+        return alcohol.filter(a -> forOne && a.likely() > STRONG_ML && a.likely() < BOWL_ML)
                 .map(
                         a ->
                                 new Caution(
                                         Caution.Level.CARE,
                                         "strength",
                                         "As printed it holds about " + Math.round(a.likely() / 10)
-                                                + " United Kingdom units of alcohol (10 ml each), "
-                                                + "an estimate. Serve responsibly and by local "
-                                                + "law, never to minors.",
-                                        new Citation(
-                                                "G01",
-                                                "United Kingdom unit of alcohol: 10 ml",
-                                                Citation.Status.SECONDARY)));
+                                                + " United Kingdom units of alcohol, an estimate. "
+                                                + "Serve by local law, never to minors.",
+                                        UNIT));
     }
 }

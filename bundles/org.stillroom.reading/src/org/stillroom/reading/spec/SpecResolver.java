@@ -30,12 +30,14 @@ public final class SpecResolver {
     private final Circumstances where;
     private final Concepts concepts;
     private final LineResolver lines;
+    private final CautionFinder finder;
 
     private SpecResolver(MeasureTable measures, Thesaurus thesaurus, Circumstances where) {
         this.measures = measures;
         this.where = where;
         this.concepts = new Concepts(thesaurus, where);
         this.lines = new LineResolver(measures, concepts, where);
+        this.finder = new CautionFinder(thesaurus);
     }
 
     /**
@@ -55,8 +57,12 @@ public final class SpecResolver {
         return new SpecResolver(ofBook, thesaurus, where);
     }
 
-    /** Returns the spec of a reading. */
-    public Spec resolve(Reading reading) {
+    /**
+     * Returns the spec of a reading.
+     *
+     * @param words the recipe’s words as printed, which may tell of fire or of children
+     */
+    public Spec resolve(Reading reading, String words) {
         List<SpecLine> resolved = new ArrayList<>();
         List<ReadingLine> all = reading.allLines();
         for (int i = 0; i < all.size(); i++) {
@@ -80,7 +86,7 @@ public final class SpecResolver {
                 whole.volume(),
                 whole.strength(),
                 whole.sugar(),
-                CautionFinder.find(cautions, reading, alcohol(whole)));
+                finder.find(cautions, reading, words, alcohol(whole)));
     }
 
     /** Returns the alcohol in the whole, in millilitres. */

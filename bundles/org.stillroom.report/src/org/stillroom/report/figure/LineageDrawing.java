@@ -23,7 +23,7 @@ public final class LineageDrawing {
 
     private static final double BOX_WIDTH = 176;
     private static final double BOX_HEIGHT = 52;
-    private static final int HEAD = 44;
+    private static final int HEAD = 60;
     private static final int KEY = 40;
     private static final int LEAST_WIDTH = 680;
 
@@ -92,10 +92,21 @@ public final class LineageDrawing {
         pen.setFont(fonts.bold(15));
         pen.drawString(title, 16, 28);
         pen.translate(0, HEAD);
+        layout.bands().forEach(b -> band(pen, b));
         layout.arrows().forEach(a -> arrow(pen, a));
         lineage.descents().forEach(d -> box(pen, d));
         pen.translate(0, -HEAD);
         key(pen, height - KEY + 12);
+    }
+
+    private void band(Graphics2D pen, LineageLayout.Band band) {
+        pen.setColor(look.faint());
+        pen.setStroke(SOLID);
+        double x = band.x() - 6;
+        pen.draw(new Line2D.Double(x, -14, x, layout.height()));
+        pen.setColor(look.ink());
+        pen.setFont(fonts.regular(11));
+        pen.drawString(band.label(), (float) band.x(), -4f);
     }
 
     private void box(Graphics2D pen, Descent d) {

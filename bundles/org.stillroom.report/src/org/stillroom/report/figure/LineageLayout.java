@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.eclipse.elk.alg.layered.options.LayeredMetaDataProvider;
 import org.eclipse.elk.core.RecursiveGraphLayoutEngine;
 import org.eclipse.elk.core.data.LayoutMetaDataService;
@@ -25,11 +26,19 @@ import org.stillroom.lineage.Lineage;
  *
  * @param boxes where each version stands, by id
  * @param arrows where each arrow runs
+ * @param bands stretches of time from left to right
  * @param width of the whole
  * @param height of the whole
  */
 record LineageLayout(
-        Map<String, Box> boxes, List<Arrow> arrows, double width, double height) {
+        Map<String, Box> boxes,
+        List<Arrow> arrows,
+        List<Band> bands,
+        double width,
+        double height) {
+
+    /** A stretch of time that starts at a place from the left. */
+    record Band(String label, double x) {}
 
     /** A box of a version. */
     record Box(double x, double y, double width, double height) {}
@@ -48,24 +57,17 @@ record LineageLayout(
                 .registerLayoutMetaDataProviders(new CoreOptions(), new LayeredMetaDataProvider());
         ElkNode graph = graph();
         Map<String, ElkNode> nodes = new HashMap<>();
-        int layer = 0;
-        String lastDate = "";
+        Bands bands = Bands.of(lineage.descents());
         for (Descent d : lineage.descents()) {
             ElkNode node = ElkGraphUtil.createNode(graph);
             node.setDimensions(boxWidth, boxHeight);
-            String date =
-                    d.version().source().bibliography().date().map(Object::toString).orElse("");
-            if (!date.equals(lastDate)) {
-                layer++;
-                lastDate = date;
-            }
-            node.setProperty(CoreOptions.PARTITIONING_PARTITION, layer);
+            node.setProperty(CoreOptions.PARTITIONING_PARTITION, bands.of(d.version()));
             nodes.put(d.version().id(), node);
         }
         Map<ElkEdge, Arrow> kinds = new HashMap<>();
         lineage.descents().forEach(d -> edges(d, nodes, kinds));
         new RecursiveGraphLayoutEngine().layout(graph, new BasicProgressMonitor());
-        return read(graph, nodes, kinds);
+        return read(graph, nodes, kinds, bands(lineage, nodes, bands));
     }
 
     private static ElkNode graph() {
@@ -99,8 +101,23 @@ record LineageLayout(
         }
     }
 
+    private static List<Band> bands(
+            Lineage lineage, Map<String, ElkNode> nodes, Bands bands) {
+        Map<Integer, Double> starts = new TreeMap<>();
+        for (Descent d : lineage.descents()) {
+            starts.merge(
+                    bands.of(d.version()), nodes.get(d.version().id()).getX(), Math::min);
+        }
+        List<Band> all = new ArrayList<>();
+        starts.forEach((band, x) -> all.add(new Band(bands.label(band), x)));
+        return all;
+    }
+
     private static LineageLayout read(
-            ElkNode graph, Map<String, ElkNode> nodes, Map<ElkEdge, Arrow> kinds) {
+            ElkNode graph,
+            Map<String, ElkNode> nodes,
+            Map<ElkEdge, Arrow> kinds,
+            List<Band> bands) {
         Map<String, Box> boxes = new HashMap<>();
         nodes.forEach(
                 (id, n) ->
@@ -115,6 +132,7 @@ record LineageLayout(
                 arrows.add(new Arrow(List.copyOf(points), kind.sure(), kind.reprint()));
             }
         }
-        return new LineageLayout(boxes, arrows, graph.getWidth(), graph.getHeight());
+        return new LineageLayout(
+                boxes, arrows, bands, graph.getWidth(), graph.getHeight());
     }
 }
