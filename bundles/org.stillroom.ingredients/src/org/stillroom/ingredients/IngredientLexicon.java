@@ -15,11 +15,13 @@ import org.stillroom.ingredients.spelling.Words;
  *
  * <p>Plural endings, hyphens, blanks inside a name and articles do not matter; misspellings are
  * found only where the thesaurus lists them. Names of other languages than the text’s are left out,
- * but for Latin and French, which English books use.
+ * but for Latin and French, which English books use; so are common words that are names in one trade
+ * alone (“bark”).
  */
 public final class IngredientLexicon {
 
     private static final int PREFIX = 2;
+    private static final Set<String> READ_EVERYWHERE = Set.of("en", "la", "fr");
 
     private final Map<String, List<String>> sensesByKey;
     private final Set<String> prefixes;
@@ -54,7 +56,7 @@ public final class IngredientLexicon {
             for (Label label : sense.getValue()) {
                 List<String> words = Words.of(label.text());
                 String key = Words.key(words);
-                if (key.isEmpty() || !isRead(label.language(), language)) {
+                if (key.isEmpty() || !isRead(label, language)) {
                     continue;
                 }
                 senses.computeIfAbsent(key, k -> new LinkedHashSet<>()).add(sense.getKey());
@@ -66,11 +68,10 @@ public final class IngredientLexicon {
         return new IngredientLexicon(byKey, most);
     }
 
-    private static boolean isRead(String label, String text) {
-        return label.equals(text)
-                || label.equals("en")
-                || label.equals("la")
-                || label.equals("fr");
+    /** Names that mean an ingredient in one trade alone are too common words to be looked for. */
+    private static boolean isRead(Label label, String text) {
+        return label.validity().trades().isEmpty()
+                && (label.language().equals(text) || READ_EVERYWHERE.contains(label.language()));
     }
 
     /**

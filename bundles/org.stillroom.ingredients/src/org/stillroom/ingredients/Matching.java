@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import org.stillroom.ingredients.spelling.NearNames;
 import org.stillroom.ingredients.spelling.Words;
 
@@ -15,9 +16,16 @@ final class Matching {
 
     private static final int NEAR = 24;
 
+    /** Words that join the parts of a name and may be left out when only the parts count. */
+    static final Set<String> JOINTS =
+            Set.of("of", "de", "du", "des", "d", "di", "von", "in", "with", "au", "aux", "a", "la",
+                    "le", "les", "l", "del", "the", "an", "al");
+
     private final Map<String, List<Name>> byKey;
+    private final Map<String, List<Name>> byParts;
+    private final Abbreviations abbreviations;
     private final NearNames near;
-    private final Set<String> praise;
+    private final SpellingKnowledge spelling;
 
     /** A label with its sense. */
     record Name(String sense, Label label) {}
@@ -35,65 +43,124 @@ final class Matching {
     enum How {
         /** The words are the label. */
         SAME,
+        /** They are its parts in another order. */
+        REORDERED,
+        /** They are the label shortened. */
+        ABBREVIATED,
         /** They are, without words of praise or preparation. */
         WITHOUT_PRAISE,
+        /** They are, but for a slip of type or scanner. */
+        MISPRINT,
         /** They are spelt nearly so. */
         NEAR,
         /** They hold the label. */
         PART
     }
 
-    private Matching(Map<String, List<Name>> byKey, NearNames near, Set<String> praise) {
+    private Matching(
+            Map<String, List<Name>> byKey,
+            Map<String, List<Name>> byParts,
+            Abbreviations abbreviations,
+            SpellingKnowledge spelling) {
         this.byKey = byKey;
-        this.near = near;
-        this.praise = praise;
+        this.byParts = byParts;
+        this.abbreviations = abbreviations;
+        this.spelling = spelling;
+        this.near =
+                new NearNames(
+                        byKey.keySet().stream().sorted().toList(),
+                        spelling.rules(),
+                        spelling.costs());
     }
 
     static Matching of(Map<String, List<Label>> labels, SpellingKnowledge spelling) {
-        Map<String, List<Name>> byKey = new TreeMap<>();
-        labels.forEach(
-                (sense, names) -> {
-                    for (Label label : names) {
-                        String key = Words.key(Words.of(label.text()));
-                        if (!key.isEmpty()) {
-                            byKey.computeIfAbsent(key, k -> new ArrayList<>())
-                                    .add(new Name(sense, label));
-                        }
-                    }
-                });
-        NearNames near =
-                new NearNames(List.copyOf(byKey.keySet()), spelling.rules(), spelling.costs());
-        return new Matching(new HashMap<>(byKey), near, spelling.praise());
+        Map<String, List<Name>> byKey = new HashMap<>();
+        Map<String, List<Name>> byParts = new HashMap<>();
+        Abbreviations abbreviations = new Abbreviations();
+        new TreeMap<>(labels)
+                .forEach(
+                        (sense, names) -> {
+                            for (Label label : names) {
+                                List<String> words = Words.of(label.text());
+                                String key = Words.key(words);
+                                if (key.isEmpty()) {
+                                    continue;
+                                }
+                                Name name = new Name(sense, label);
+                                byKey.computeIfAbsent(key, k -> new ArrayList<>()).add(name);
+                                byParts.computeIfAbsent(parts(words), k -> new ArrayList<>())
+                                        .add(name);
+                                abbreviations.add(words, name);
+                            }
+                        });
+        return new Matching(byKey, byParts, abbreviations, spelling);
     }
 
-    /** Returns the labels that words may be; those that are surest only, if any are sure. */
-    List<Hit> hits(List<String> words) {
+    /** Returns the parts of a name in the order of the alphabet, without what joins them. */
+    private static String parts(List<String> words) {
+        return words.stream()
+                .filter(w -> !JOINTS.contains(w))
+                .map(Words::singular)
+                .sorted()
+                .reduce("", (a, b) -> a + ' ' + b);
+    }
+
+    /** Returns the labels that a printed name may be; those that are surest only, if any are. */
+    List<Hit> hits(String printed) {
+        List<String> words = Words.of(printed);
         String key = Words.key(words);
         if (key.isEmpty()) {
             return List.of();
         }
-        List<Hit> same = exact(key, 1, How.SAME);
-        if (!same.isEmpty()) {
-            return same;
-        }
-        List<String> plain = words.stream().filter(w -> !praise.contains(w)).toList();
-        List<Hit> hits = new ArrayList<>();
-        if (plain.size() < words.size() && !plain.isEmpty()) {
-            hits.addAll(exact(Words.key(plain), 0.97, How.WITHOUT_PRAISE));
+        List<String> plain =
+                words.stream().filter(w -> !spelling.praise().contains(w)).toList();
+        List<Supplier<List<Hit>>> sure =
+                List.of(
+                        () -> exact(key, 1, How.SAME),
+                        () -> reordered(words, 0.985),
+                        () -> abbreviations.find(printed, 0.97),
+                        () -> praised(words, plain));
+        for (Supplier<List<Hit>> way : sure) {
+            List<Hit> hits = way.get();
             if (!hits.isEmpty()) {
                 return hits;
             }
+        }
+        List<Hit> hits = new ArrayList<>(misprints(key));
+        if (plain.size() < words.size() && !plain.isEmpty()) {
             hits.addAll(near(Words.key(plain), 0.99));
         }
         hits.addAll(near(key, 1));
-        hits.addAll(parts(plain.isEmpty() ? words : plain));
+        hits.addAll(inside(plain.isEmpty() ? words : plain));
         return hits;
+    }
+
+    private List<Hit> praised(List<String> words, List<String> plain) {
+        if (plain.isEmpty() || plain.size() == words.size()) {
+            return List.of();
+        }
+        List<Hit> hits = exact(Words.key(plain), 0.97, How.WITHOUT_PRAISE);
+        return hits.isEmpty() ? reordered(plain, 0.955) : hits;
+    }
+
+    private List<Hit> reordered(List<String> words, double likeness) {
+        return byParts.getOrDefault(parts(words), List.of()).stream()
+                .map(name -> new Hit(name, likeness, How.REORDERED))
+                .toList();
     }
 
     private List<Hit> exact(String key, double likeness, How how) {
         return byKey.getOrDefault(key, List.of()).stream()
                 .map(name -> new Hit(name, likeness, how))
                 .toList();
+    }
+
+    private List<Hit> misprints(String key) {
+        List<Hit> hits = new ArrayList<>();
+        for (String mended : spelling.misprints().mended(key)) {
+            hits.addAll(exact(mended, 0.95, How.MISPRINT));
+        }
+        return hits;
     }
 
     private List<Hit> near(String key, double factor) {
@@ -106,7 +173,7 @@ final class Matching {
     }
 
     /** Labels that stand whole within the words; the longest, and among equals the last, first. */
-    private List<Hit> parts(List<String> words) {
+    private List<Hit> inside(List<String> words) {
         List<Hit> hits = new ArrayList<>();
         int letters = Words.key(words).length();
         for (int from = 0; from < words.size(); from++) {

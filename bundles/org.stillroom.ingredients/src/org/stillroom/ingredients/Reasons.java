@@ -23,6 +23,11 @@ final class Reasons {
         String found =
                 switch (hit.how()) {
                     case SAME -> name + " is a name of " + sense.label();
+                    case REORDERED -> "In another order it is " + name + ", a name of "
+                            + sense.label();
+                    case ABBREVIATED -> "It is short for " + name + ", a name of " + sense.label();
+                    case MISPRINT ->
+                            "But for a slip of type it is " + name + ", a name of " + sense.label();
                     case WITHOUT_PRAISE ->
                             "Without words of praise and preparation it is " + name
                                     + ", a name of " + sense.label();

@@ -21,7 +21,22 @@ final class Setting {
         this.date = where.date();
         this.trade = where.trade();
         this.language =
-                where.language().map(l -> l.split("-")[0].toLowerCase(Locale.ROOT)).orElse("en");
+                where.language()
+                        .map(l -> l.split("-")[0].toLowerCase(Locale.ROOT))
+                        .orElseGet(() -> country.map(Setting::languageOf).orElse("en"));
+    }
+
+    /** The language that most books of a country are written in. */
+    private static String languageOf(String country) {
+        return switch (country) {
+            case "FR", "MQ" -> "fr";
+            case "DE", "AT" -> "de";
+            case "ES", "CU", "MX", "PE", "CL", "AR", "VE", "CO" -> "es";
+            case "IT" -> "it";
+            case "NL" -> "nl";
+            case "PT", "BR" -> "pt";
+            default -> "en";
+        };
     }
 
     private static Optional<String> country(Place place, Map<String, String> countries) {
@@ -67,8 +82,11 @@ final class Setting {
     }
 
     private double trade(Validity validity) {
-        if (validity.trades().isEmpty() || trade.isEmpty()) {
+        if (validity.trades().isEmpty()) {
             return 1;
+        }
+        if (trade.isEmpty()) {
+            return 0.98;
         }
         return validity.trades().contains(trade.get()) ? 1.01 : 0.8;
     }

@@ -17,6 +17,7 @@ import org.stillroom.ingredients.knowledge.KnowledgeReader;
 import org.stillroom.ingredients.knowledge.Sources;
 import org.stillroom.ingredients.knowledge.Tables;
 import org.stillroom.ingredients.spelling.EditCost;
+import org.stillroom.ingredients.spelling.Misprints;
 import org.stillroom.ingredients.spelling.SpellingRules;
 import org.stillroom.model.explain.Problem;
 
@@ -75,7 +76,12 @@ record ShippedData(
                         .toList();
         Set<String> praise = new HashSet<>();
         rows("praise.csv").forEach(r -> praise.add(r.get("word")));
-        return new SpellingKnowledge(new SpellingRules(rules), costs.build(), praise);
+        List<Misprints.Pair> pairs =
+                rows("misprints.csv")
+                        .map(r -> new Misprints.Pair(r.get("printed"), r.get("meant")))
+                        .toList();
+        return new SpellingKnowledge(
+                new SpellingRules(rules), costs.build(), new Misprints(pairs), praise);
     }
 
     private static Set<String> readGeneral() {

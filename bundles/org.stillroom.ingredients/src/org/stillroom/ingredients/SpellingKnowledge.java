@@ -2,6 +2,7 @@ package org.stillroom.ingredients;
 
 import java.util.Set;
 import org.stillroom.ingredients.spelling.EditCost;
+import org.stillroom.ingredients.spelling.Misprints;
 import org.stillroom.ingredients.spelling.SpellingRules;
 
 /**
@@ -9,9 +10,11 @@ import org.stillroom.ingredients.spelling.SpellingRules;
  *
  * @param rules rules to a coarse form
  * @param costs what slips cost
+ * @param misprints letters taken for others
  * @param praise folded words that say nothing about what a thing is (“best”, “grated”)
  */
-record SpellingKnowledge(SpellingRules rules, EditCost costs, Set<String> praise) {
+record SpellingKnowledge(
+        SpellingRules rules, EditCost costs, Misprints misprints, Set<String> praise) {
 
     SpellingKnowledge {
         praise = Set.copyOf(praise);

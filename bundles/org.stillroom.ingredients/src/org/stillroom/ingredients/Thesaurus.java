@@ -18,6 +18,7 @@ import org.stillroom.ingredients.spelling.Words;
 import org.stillroom.model.explain.Problem;
 import org.stillroom.model.source.Circumstances;
 import org.stillroom.model.spec.Concept;
+import org.stillroom.model.text.Folding;
 
 /**
  * What the names of ingredients meant, by time, place and trade.
@@ -192,10 +193,9 @@ public final class Thesaurus {
      * @param where when, where and for whose work it was written
      */
     public List<Candidate> find(String words, Circumstances where) {
-        List<String> tokens = Words.of(words);
         Setting setting = new Setting(where, data.countries());
         Map<String, Candidate> best = new HashMap<>();
-        for (Matching.Hit hit : hits(tokens)) {
+        for (Matching.Hit hit : hits(words)) {
             Sense sense = senses.get(hit.name().sense());
             Candidate found = Reasons.candidate(hit, sense, setting, weight(sense));
             best.merge(sense.id(), found, (a, b) -> a.score() >= b.score() ? a : b);
@@ -214,11 +214,11 @@ public final class Thesaurus {
         return 0.0005 * Math.min(20, labels.get(sense.id()).size());
     }
 
-    private List<Matching.Hit> hits(List<String> tokens) {
-        String key = String.join(" ", tokens);
+    private List<Matching.Hit> hits(String words) {
+        String key = Folding.foldWord(words);
         List<Matching.Hit> known = remembered.get(key);
         if (known == null) {
-            known = List.copyOf(matching.hits(tokens));
+            known = List.copyOf(matching.hits(key));
             if (remembered.size() >= REMEMBERED) {
                 remembered.clear();
             }
@@ -231,7 +231,7 @@ public final class Thesaurus {
     public boolean looksLikeIngredient(String words) {
         List<String> tokens = Words.of(words);
         return !english.all(tokens).isEmpty()
-                || hits(tokens).stream().anyMatch(h -> h.likeness() >= 0.86);
+                || hits(words).stream().anyMatch(h -> h.likeness() >= 0.86);
     }
 
     /** Returns the names that the reader looks for in English text. */
