@@ -1,10 +1,8 @@
 package org.stillroom.reading.grammar;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.stillroom.model.reading.Confidence;
@@ -16,8 +14,10 @@ import org.stillroom.model.reading.Vessel;
 import org.stillroom.model.source.Circumstances;
 import org.stillroom.model.source.Trade;
 import org.stillroom.model.source.Witness;
+import org.stillroom.ingredients.Thesaurus;
 import org.stillroom.model.text.Folding;
 import org.stillroom.model.text.SourceText;
+import org.stillroom.model.text.Span;
 
 /**
  * Reads a recipe’s words into lines with amounts, steps, vessels and doubts.
@@ -28,27 +28,22 @@ import org.stillroom.model.text.SourceText;
  */
 public final class RecipeReader {
 
-    private final Map<String, Vocabulary> vocabularies;
-    private final Names names;
+    private final Knowledge knowledge;
     private final ConfidenceModel model;
 
-    private RecipeReader(Map<String, Vocabulary> vocabularies, Names names) {
-        this.vocabularies = Map.copyOf(vocabularies);
-        this.names = names;
-        this.model = ConfidenceModel.standard();
+    private RecipeReader(Knowledge knowledge, ConfidenceModel model) {
+        this.knowledge = knowledge;
+        this.model = model;
     }
 
     /** Returns a reader with the vocabularies and the thesaurus that come with the program. */
     public static RecipeReader standard() {
-        return new RecipeReader(vocabularies(), Names.NONE);
+        return with(Thesaurus.shipped());
     }
 
-    private static Map<String, Vocabulary> vocabularies() {
-        Map<String, Vocabulary> all = new HashMap<>();
-        for (String language : List.of("en")) {
-            all.put(language, Vocabulary.of(language));
-        }
-        return all;
+    /** Returns a reader that knows the names of a thesaurus. */
+    public static RecipeReader with(Thesaurus thesaurus) {
+        return new RecipeReader(new Knowledge(thesaurus), ConfidenceModel.standard());
     }
 
     /**
@@ -72,26 +67,28 @@ public final class RecipeReader {
 
     private Scan scan(
             SourceText text,
-            org.stillroom.model.text.Span body,
+            Span body,
             Circumstances where,
             boolean line) {
-        Vocabulary words = vocabulary(where);
-        Predicate<String> known = w -> words.knows(w) || names.knowsWord(w);
+        String language = language(text, body, where);
+        Vocabulary words = knowledge.vocabulary(language);
+        Predicate<String> known = w -> words.knows(w) || knowledge.knowsWord(w);
         Tokenizer tokenizer = new Tokenizer(known, w -> words.cut(w, known));
         Passage passage = tokenizer.tokenize(text, body);
+        Names names = knowledge.names(language, passage);
         boolean pharmacy = where.trade()
                 .filter(t -> t == Trade.PHARMACY || t == Trade.DISTILLING).isPresent();
         ClauseScanner.Settings settings = new ClauseScanner.Settings(line, pharmacy);
         Found found = new ClauseScanner(words, passage, names, settings).scan();
-        List<ReadingLine> lines =
-                new LineBuilder(passage, text, model).build(found.drafts);
+        List<ReadingLine> lines = new LineBuilder(passage, text, model).build(found.drafts);
         return new Scan(words, passage, found, lines);
     }
 
-    private Vocabulary vocabulary(Circumstances where) {
-        String language = where.language().map(t -> t.toLowerCase(Locale.ROOT).split("[-_]")[0])
-                .orElse("en");
-        return vocabularies.getOrDefault(language, vocabularies.get("en"));
+    /** The language that the book declares, or else the one whose small words stand there. */
+    private static String language(SourceText text, Span body, Circumstances where) {
+        return where.language().map(t -> t.toLowerCase(Locale.ROOT).split("[-_]")[0])
+                .filter(Knowledge.LANGUAGES::contains)
+                .orElseGet(() -> LanguageGuess.of(text.slice(body)));
     }
 
     /** What one pass found, ready to be made a reading. */

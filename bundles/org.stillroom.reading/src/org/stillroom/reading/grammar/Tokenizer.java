@@ -132,7 +132,7 @@ final class Tokenizer {
                 int end = wordEnd(next);
                 String whole = text + s.substring(next, end);
                 boolean bothWords = known.test(text) && known.test(s.substring(next, end));
-                if (known.test(whole) && !bothWords || !bothWords && divided(to)) {
+                if (known.test(whole) || !bothWords) {
                     add(Token.Type.WORD, from, end, whole);
                     at = end;
                     return;

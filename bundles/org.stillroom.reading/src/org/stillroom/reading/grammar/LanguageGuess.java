@@ -1,0 +1,51 @@
+package org.stillroom.reading.grammar;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Set;
+import org.stillroom.model.text.Folding;
+
+/**
+ * Tells the language of a passage by its commonest small words.
+ *
+ * <p>English is assumed unless another language has at least two such words more.
+ */
+final class LanguageGuess {
+
+    private static final Map<String, Set<String>> SMALL_WORDS = Map.of(
+            "en", Set.of("the", "of", "and", "with", "a", "into", "in", "it", "to", "add", "one",
+                    "two", "half", "fill", "ice", "glass", "is", "then", "well", "an", "or"),
+            "fr", Set.of("le", "la", "les", "de", "du", "des", "un", "une", "et", "dans", "avec",
+                    "au", "aux", "verre", "sucre", "faites", "versez", "ajoutez", "glace", "sur",
+                    "deux", "en", "eau", "par", "cuilleree", "d'eau", "que", "mettez", "remplir"),
+            "de", Set.of("der", "die", "das", "und", "mit", "ein", "eine", "einen", "in", "dem",
+                    "den", "zu", "auf", "man", "loffel", "zucker", "wasser", "glas", "eis", "von",
+                    "zwei", "wird", "gieszt", "giesst", "gut", "nach", "liter", "saft", "einer"),
+            "es", Set.of("el", "la", "los", "las", "de", "del", "y", "con", "un", "una", "en",
+                    "se", "azucar", "agua", "vaso", "copa", "hielo", "cucharada", "por", "dos",
+                    "al", "sirvase", "agreguese", "gotas", "jugo", "limon", "unas", "medio"));
+
+    private LanguageGuess() {}
+
+    static String of(String passage) {
+        Map<String, Integer> hits = new HashMap<>();
+        String start = passage.length() > 1200 ? passage.substring(0, 1200) : passage;
+        for (String word : Folding.foldWord(start).split("[^a-z']+")) {
+            SMALL_WORDS.forEach((language, words) -> {
+                if (words.contains(word)) {
+                    hits.merge(language, 1, Integer::sum);
+                }
+            });
+        }
+        int english = hits.getOrDefault("en", 0);
+        String best = "en";
+        int most = english + 1;
+        for (String language : Knowledge.LANGUAGES) {
+            if (hits.getOrDefault(language, 0) > most) {
+                best = language;
+                most = hits.get(language);
+            }
+        }
+        return best;
+    }
+}
