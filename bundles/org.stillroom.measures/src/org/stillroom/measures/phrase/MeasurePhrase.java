@@ -1,0 +1,128 @@
+package org.stillroom.measures.phrase;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.stillroom.measures.Matter;
+import org.stillroom.measures.knowledge.MeasureWord;
+import org.stillroom.measures.knowledge.MeasureWords;
+import org.stillroom.measures.knowledge.Row;
+import org.stillroom.measures.knowledge.Rows;
+import org.stillroom.model.number.Rational;
+import org.stillroom.model.reading.Size;
+import org.stillroom.model.text.Folding;
+
+/**
+ * A phrase of measure taken apart: “1½ small wine-glassfuls of gum”.
+ *
+ * @param text the phrase as it was asked
+ * @param quantity how many, 1 where nothing is said
+ * @param quantityMax the upper end of a range
+ * @param size a word about size
+ * @param word the canonical word of measure, or the words that none was found in
+ * @param known whether the word is known
+ * @param thing what is measured, in lower case, or empty
+ * @param matter whether that is poured or weighed
+ */
+public record MeasurePhrase(
+        String text,
+        Rational quantity,
+        Optional<Rational> quantityMax,
+        Optional<Size> size,
+        String word,
+        boolean known,
+        String thing,
+        Matter matter) {
+
+    private static final List<String> SOLIDS =
+            Rows.shipped("solids.csv").stream().map(r -> r.get("word")).toList();
+
+    private static final int LONGEST = 5;
+
+    private static final int WIDEST = 400;
+
+    /** Returns a phrase taken apart; never fails, whatever the words. */
+    public static MeasurePhrase parse(String text, MeasureWords words) {
+        String cut = text.length() > WIDEST ? text.substring(0, WIDEST) : text;
+        String folded = Folding.foldWord(cut);
+        Optional<PhraseNumber> number = PhraseNumber.read(folded);
+        String rest = number.map(PhraseNumber::rest).orElse(folded);
+        Optional<Size> size = size(rest);
+        if (size.isPresent()) {
+            rest = rest.substring(rest.indexOf(' ') + 1).stripLeading();
+        }
+        Rational quantity = number.map(PhraseNumber::low).orElse(Rational.ONE);
+        Optional<Rational> most = number.flatMap(PhraseNumber::high);
+        return withWord(text, rest, quantity, most, size, words);
+    }
+
+    private static Optional<Size> size(String rest) {
+        int blank = rest.indexOf(' ');
+        String first = blank < 0 ? "" : rest.substring(0, blank);
+        String word =
+                switch (first) {
+                    case "little" -> "small";
+                    case "middling", "moderate", "common", "ordinary" -> "medium";
+                    case "big", "great" -> "large";
+                    case "heaped", "rounded" -> "heaping";
+                    case "good", "ample", "generous" -> "full";
+                    default -> first;
+                };
+        return Size.of(word);
+    }
+
+    private static MeasurePhrase withWord(
+            String text,
+            String rest,
+            Rational quantity,
+            Optional<Rational> most,
+            Optional<Size> size,
+            MeasureWords words) {
+        String[] tokens = rest.isEmpty() ? new String[0] : rest.split(" ");
+        for (int n = Math.min(LONGEST, tokens.length); n > 0; n--) {
+            String head = String.join(" ", Arrays.copyOfRange(tokens, 0, n));
+            Optional<MeasureWord> word = words.find(head);
+            if (word.isPresent()) {
+                String tail = String.join(" ", Arrays.copyOfRange(tokens, n, tokens.length));
+                return of(text, quantity, most, size, word.get().word(), tail);
+            }
+        }
+        if (!rest.isEmpty() && !quantity.equals(Rational.ONE) && words.nearest(rest, 1).isEmpty()) {
+            return of(text, quantity, most, size, "whole", rest);
+        }
+        return new MeasurePhrase(
+                text, quantity, most, size, rest.isEmpty() ? text.strip() : rest, false, "",
+                Matter.UNKNOWN);
+    }
+
+    private static MeasurePhrase of(
+            String text,
+            Rational quantity,
+            Optional<Rational> most,
+            Optional<Size> size,
+            String word,
+            String tail) {
+        String thing = tail.replaceFirst("^of (?:the )?", "").strip();
+        Rational number = quantity;
+        if (word.equals("juice-of")) {
+            Optional<PhraseNumber> fruit = PhraseNumber.read(thing);
+            number = fruit.map(f -> quantity.times(f.low())).orElse(quantity);
+            thing = singular(fruit.map(PhraseNumber::rest).orElse(thing));
+        }
+        return new MeasurePhrase(text, number, most, size, word, true, thing, matter(thing));
+    }
+
+    private static String singular(String fruit) {
+        return fruit.endsWith("s") ? fruit.substring(0, fruit.length() - 1) : fruit;
+    }
+
+    private static Matter matter(String thing) {
+        if (thing.isEmpty()) {
+            return Matter.UNKNOWN;
+        }
+        boolean juice = thing.contains("juice") || thing.contains("syrup") || thing.contains("water");
+        boolean solid = !juice && Stream.of(thing.split(" ")).anyMatch(SOLIDS::contains);
+        return solid ? Matter.SOLID : Matter.LIQUID;
+    }
+}
