@@ -112,13 +112,11 @@ final class Gathering {
     }
 
     private boolean isAbout(Authority a, boolean loosely) {
-        String thing = question.thing();
-        if (thing.isEmpty() || a.of().isEmpty()) {
-            return false;
-        }
-        return a.of().equals(thing)
-                || loosely && ((" " + thing + " ").contains(" " + a.of() + " ")
-                        || (" " + a.of() + " ").contains(" " + thing + " "));
+        return loosely ? a.isAbout(question.thing()) : isExactlyAbout(a);
+    }
+
+    private boolean isExactlyAbout(Authority a) {
+        return !a.of().isEmpty() && a.of().equals(question.thing());
     }
 
     /** Picks the statements about the stuff; about another stuff only where nothing was named. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.stillroom.measures.knowledge.Authority;
 import org.stillroom.measures.knowledge.AuthorityReader;
+import org.stillroom.measures.knowledge.MeasureWord;
 import org.stillroom.measures.knowledge.MeasureWords;
 import org.stillroom.measures.knowledge.Row;
 import org.stillroom.measures.knowledge.Rows;
@@ -98,6 +99,33 @@ record Knowledge(
         return sizes.stream()
                 .filter(s -> s.size().equals(size) && s.dimension().equals(dimension))
                 .findFirst();
+    }
+
+    /** Leaves out what is measured where no statement about the word speaks of it. */
+    MeasureQuestion plain(MeasureQuestion question) {
+        String thing = question.thing();
+        if (thing.isEmpty()) {
+            return question;
+        }
+        boolean spokenOf =
+                words.find(question.word())
+                        .filter(
+                                w ->
+                                        w.kind() == MeasureWord.Kind.FRUIT
+                                                || of(w.word()).stream()
+                                                        .anyMatch(a -> a.isAbout(thing)))
+                        .isPresent();
+        boolean needed = spokenOf || isOnlyAboutStuffs(question.word());
+        return needed ? question : question.about(question.matter(), "");
+    }
+
+    /** Tells whether every statement about a word names a stuff, so that another has no figure. */
+    private boolean isOnlyAboutStuffs(String word) {
+        return words.find(word)
+                .map(w -> of(w.word()))
+                .filter(list -> list.stream().noneMatch(a -> a.counts() && a.of().isEmpty()))
+                .filter(list -> !list.isEmpty())
+                .isPresent();
     }
 
     Citation customary() {

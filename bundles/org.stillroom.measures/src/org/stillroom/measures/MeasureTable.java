@@ -34,6 +34,7 @@ public final class MeasureTable {
     private final Knowledge knowledge;
     private final BookContext book;
     private final Map<MeasureQuestion, MeasureMeaning> remembered = new ConcurrentHashMap<>();
+    private final Map<Circumstances, Setting> settings = new ConcurrentHashMap<>();
 
     private MeasureTable(Knowledge knowledge, BookContext book) {
         this.knowledge = knowledge;
@@ -121,17 +122,39 @@ public final class MeasureTable {
         if (known != null) {
             return known;
         }
-        if (remembered.size() >= REMEMBERED) {
-            remembered.clear();
-        }
-        MeasureMeaning meaning = new Resolver(knowledge, book, question).resolve();
-        remembered.put(question, meaning);
+        MeasureQuestion plain = knowledge.plain(question);
+        MeasureMeaning meaning =
+                Optional.ofNullable(remembered.get(plain))
+                        .orElseGet(
+                                () ->
+                                        new Resolver(knowledge, book, setting(plain.where()), plain)
+                                                .resolve());
+        remember(remembered, plain, meaning);
+        remember(remembered, question, meaning);
         return meaning;
+    }
+
+    private Setting setting(Circumstances where) {
+        Setting known = settings.get(where);
+        if (known != null) {
+            return known;
+        }
+        Where looked = Where.of(where, knowledge.places());
+        Setting setting = new Setting(looked, knowledge.inference().posterior(looked, book));
+        remember(settings, where, setting);
+        return setting;
+    }
+
+    private static <K, V> void remember(Map<K, V> map, K key, V value) {
+        if (map.size() >= REMEMBERED) {
+            map.clear();
+        }
+        map.put(key, value);
     }
 
     /** Returns how likely each system of measures is in these circumstances. */
     public SystemPosterior systems(Circumstances where) {
-        return knowledge.inference().posterior(Where.of(where, knowledge.places()), book);
+        return setting(where).systems();
     }
 
     /** Returns a system by its id. */

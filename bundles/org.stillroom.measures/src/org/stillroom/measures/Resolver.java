@@ -38,12 +38,13 @@ final class Resolver {
     private final Where where;
     private final SystemPosterior systems;
 
-    Resolver(Knowledge knowledge, BookContext book, MeasureQuestion question) {
+    Resolver(
+            Knowledge knowledge, BookContext book, Setting setting, MeasureQuestion question) {
         this.knowledge = knowledge;
         this.book = book;
         this.question = question;
-        this.where = Where.of(question.where(), knowledge.places());
-        this.systems = knowledge.inference().posterior(where, book);
+        this.where = setting.where();
+        this.systems = setting.systems();
     }
 
     MeasureMeaning resolve() {
@@ -94,18 +95,10 @@ final class Resolver {
                         && (knowledge.of(word.word()).stream()
                                         .anyMatch(a -> a.dimension() == Dimension.MASS
                                                 && a.counts()
-                                                && about(a.of()))
+                                                && a.isAbout(question.thing()))
                                 || knowledge.units().ofWord(word.word()).stream()
                                         .anyMatch(u -> u.dimension() == Dimension.MASS));
         return weighable ? Dimension.MASS : usual;
-    }
-
-    private boolean about(String of) {
-        String thing = question.thing();
-        return !of.isEmpty()
-                && !thing.isEmpty()
-                && ((" " + thing + " ").contains(" " + of + " ")
-                        || (" " + of + " ").contains(" " + thing + " "));
     }
 
     private boolean saysItself(MeasureWord word) {
@@ -120,7 +113,7 @@ final class Resolver {
         MeasureQuestion asked =
                 question.withWord(word.base().orElseThrow())
                         .about(Matter.LIQUID, question.thing());
-        MeasureMeaning base = new Resolver(knowledge, book, asked).resolve();
+        MeasureMeaning base = new Resolver(knowledge, book, new Setting(where, systems), asked).resolve();
         if (!(base instanceof Measured m)) {
             return base;
         }
@@ -169,48 +162,69 @@ final class Resolver {
     private Measured measured(
             MeasureWord word, Dimension dimension, Gathering gathering, Gathering.Found found) {
         List<Candidate> candidates = found.candidates();
-        double tail = where.isKnown() ? TAIL : TAIL_UNKNOWN;
-        double likely = Candidate.likeliest(candidates);
-        double scatter = word.scatter();
-        double low =
-                Math.min(
-                        Candidate.quantile(candidates, Candidate::low, tail),
-                        likely * (1 - scatter));
-        double high =
-                Math.max(
-                        Candidate.quantile(candidates, Candidate::high, 1 - tail),
-                        likely * (1 + scatter));
-        Optional<Rational> exact = low == high ? exact(candidates, likely) : Optional.empty();
+        Range range = range(candidates, word.scatter());
+        Optional<Rational> exact =
+                range.low() == range.high()
+                        ? exact(candidates, range.likely())
+                        : Optional.empty();
         Estimate one =
                 exact.map(Estimate::exact)
-                        .orElseGet(
-                                () ->
-                                        Estimate.of(
-                                                Origin.pert(
-                                                        name(word, dimension, found),
-                                                        low, likely, high)));
+                        .orElseGet(() -> unknown(name(word, dimension, found), range));
         Optional<Knowledge.SizeFactor> size =
-                found.sized()
-                        ? Optional.empty()
-                        : question.size()
-                                .flatMap(
-                                        s ->
-                                                knowledge.size(
-                                                        s.word(), dimension == Dimension.MASS
-                                                                ? "mass" : "volume"));
-        Estimate sized = size.map(s -> resized(one, s)).orElse(one);
-        List<WeightedAuthority> authorities = new ArrayList<>(weighted(candidates, gathering));
-        List<Answer> answers = Answers.of(candidates);
-        List<String> warnings = gathering.warnings(word);
-        String reason =
-                Reasons.sentence(
-                        word, dimension, where, sized, exact, authorities, answers, question, size);
-        Explanation why =
-                Reasons.tree(reason, authorities, systems, warnings, size, knowledge.customary());
-        authorities.addAll(gathering.spoken(word, dimension));
+                found.sized() ? Optional.empty() : size(dimension);
+        Finding finding =
+                new Finding(
+                        word,
+                        dimension,
+                        question,
+                        new Setting(where, systems),
+                        size.map(s -> resized(one, s)).orElse(one),
+                        size.isEmpty() ? exact : Optional.empty(),
+                        weighted(candidates, gathering),
+                        Answers.of(candidates),
+                        gathering.warnings(word),
+                        size);
+        return meaning(finding, gathering);
+    }
+
+    private Measured meaning(Finding f, Gathering gathering) {
+        String reason = Reasons.sentence(f);
+        List<WeightedAuthority> all = new ArrayList<>(f.authorities());
+        all.addAll(gathering.spoken(f.word(), f.dimension()));
         return new Measured(
-                word.word(), dimension, sized, size.isEmpty() ? exact : Optional.empty(),
-                authorities, answers, systems, reason, warnings, why);
+                f.word().word(),
+                f.dimension(),
+                f.one(),
+                f.exact(),
+                all,
+                f.answers(),
+                systems,
+                reason,
+                f.warnings(),
+                Reasons.tree(f, reason, knowledge.customary()));
+    }
+
+    /** Ends and likely value of an amount. */
+    private record Range(double low, double likely, double high) {}
+
+    private Range range(List<Candidate> candidates, double scatter) {
+        double tail = where.isKnown() ? TAIL : TAIL_UNKNOWN;
+        double likely = Candidate.likeliest(candidates);
+        double low = Candidate.quantile(candidates, Candidate::low, tail);
+        double high = Candidate.quantile(candidates, Candidate::high, 1 - tail);
+        return new Range(
+                Math.min(low, likely * (1 - scatter)),
+                likely,
+                Math.max(high, likely * (1 + scatter)));
+    }
+
+    private static Estimate unknown(String name, Range range) {
+        return Estimate.of(Origin.pert(name, range.low(), range.likely(), range.high()));
+    }
+
+    private Optional<Knowledge.SizeFactor> size(Dimension dimension) {
+        String of = dimension == Dimension.MASS ? "mass" : "volume";
+        return question.size().flatMap(s -> knowledge.size(s.word(), of));
     }
 
     private static Optional<Rational> exact(List<Candidate> candidates, double likely) {

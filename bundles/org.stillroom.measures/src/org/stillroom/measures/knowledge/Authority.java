@@ -85,4 +85,12 @@ public record Authority(
                     case SUPERSEDED, NOTE, WARNING -> false;
                 };
     }
+
+    /** Tells whether it speaks of a stuff, of a kind of it or of what it is a kind of. */
+    public boolean isAbout(String thing) {
+        return !of.isEmpty()
+                && !thing.isEmpty()
+                && ((" " + thing + " ").contains(" " + of + " ")
+                        || (" " + of + " ").contains(" " + thing + " "));
+    }
 }

@@ -1,6 +1,7 @@
 package org.stillroom.measures.knowledge;
 
 import com.fasterxml.jackson.databind.MappingIterator;
+import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.dataformat.csv.CsvMapper;
 import com.fasterxml.jackson.dataformat.csv.CsvParser;
 import java.io.BufferedReader;
@@ -55,7 +56,7 @@ public record Rows(List<Row> rows, List<Problem> problems) {
      * @param text the whole text
      */
     public static Rows read(String file, String text) {
-        CsvMapper mapper = CsvMapper.builder().enable(CsvParser.Feature.WRAP_AS_ARRAY).build();
+        ObjectReader cells = cells();
         List<Row> rows = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
         List<String> heading = List.of();
@@ -66,15 +67,15 @@ public record Rows(List<Row> rows, List<Problem> problems) {
             if (bare.isBlank() || bare.startsWith("#")) {
                 continue;
             }
-            List<String> cells = split(mapper, bare);
-            if (cells.isEmpty()) {
+            List<String> found = split(cells, bare);
+            if (found.isEmpty()) {
                 problems.add(unclosed(file, number, bare));
             } else if (heading.isEmpty()) {
-                heading = cells.stream().map(c -> c.toLowerCase(Locale.ROOT)).toList();
-            } else if (cells.size() > heading.size()) {
-                problems.add(tooLong(file, number, cells, heading));
+                heading = found.stream().map(c -> c.toLowerCase(Locale.ROOT)).toList();
+            } else if (found.size() > heading.size()) {
+                problems.add(tooLong(file, number, found, heading));
             } else {
-                rows.add(new Row(file, number, cells(heading, cells)));
+                rows.add(new Row(file, number, cells(heading, found)));
             }
         }
         return new Rows(rows, problems);
@@ -92,10 +93,19 @@ public record Rows(List<Row> rows, List<Problem> problems) {
         }
     }
 
-    private static List<String> split(CsvMapper mapper, String line) {
-        try (MappingIterator<String[]> cells =
-                mapper.readerFor(String[].class).readValues(line)) {
-            return Arrays.stream(cells.next()).map(String::strip).toList();
+    private static ObjectReader cells() {
+        return CsvMapper.builder()
+                .enable(CsvParser.Feature.WRAP_AS_ARRAY)
+                .build()
+                .readerFor(String[].class);
+    }
+
+    private static List<String> split(ObjectReader cells, String line) {
+        if (line.indexOf('"') < 0) {
+            return Arrays.stream(line.split(",", -1)).map(String::strip).toList();
+        }
+        try (MappingIterator<String[]> found = cells.readValues(line)) {
+            return Arrays.stream(found.next()).map(String::strip).toList();
         } catch (IOException | RuntimeException e) {
             return List.of();
         }

@@ -1,6 +1,8 @@
 package org.stillroom.measures.knowledge;
 
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +14,7 @@ import org.stillroom.model.number.Rational;
 public final class UnitTable {
 
     private final Map<String, LegalUnit> byCode = new LinkedHashMap<>();
+    private final Map<String, List<LegalUnit>> byWord = new HashMap<>();
 
     private UnitTable() {}
 
@@ -21,6 +24,7 @@ public final class UnitTable {
         for (Row row : Rows.shipped("units.csv")) {
             LegalUnit unit = table.read(row, works, systems);
             table.byCode.put(unit.code(), unit);
+            table.byWord.computeIfAbsent(unit.word(), w -> new ArrayList<>()).add(unit);
         }
         return table;
     }
@@ -55,7 +59,7 @@ public final class UnitTable {
 
     /** Returns the units that define a word. */
     public List<LegalUnit> ofWord(String word) {
-        return byCode.values().stream().filter(u -> u.word().equals(word)).toList();
+        return List.copyOf(byWord.getOrDefault(word, List.of()));
     }
 
     /** Returns every unit. */
