@@ -3,6 +3,7 @@ package org.stillroom.reading.grammar;
 import java.util.List;
 import java.util.Optional;
 import org.stillroom.model.reading.Amount;
+import org.stillroom.model.reading.LineKind;
 
 /** Decides whether a name without amount is an ingredient that has not been mentioned yet. */
 final class BareNames {
@@ -21,14 +22,17 @@ final class BareNames {
         this.lineMode = lineMode;
     }
 
-    Optional<Draft> at(int i, Role role, boolean fresh, boolean sequel, List<Draft> drafts) {
-        boolean line = lineMode && (fresh || role != Role.NONE);
-        boolean place = role != Role.NONE && role != Role.NEG || sequel || line;
-        if (!place || !startsPhrase(i, fresh)) {
+    Optional<Draft> at(
+            int i, Role role, boolean fresh, boolean sequel, boolean iced, List<Draft> drafts) {
+        if (!startsPhrase(i, fresh)) {
             return Optional.empty();
         }
         Optional<Name> name = names.parse(i);
-        if (name.isEmpty() || !counts(name.get(), role) || isMentioned(i, name.get(), drafts)) {
+        if (name.isEmpty() || !isPlace(i, name.get(), role, fresh, sequel, iced)) {
+            return Optional.empty();
+        }
+        boolean again = role != Role.GARNISH || drafts.isEmpty();
+        if (!counts(name.get(), role) || isMentioned(i, name.get(), drafts, again)) {
             return Optional.empty();
         }
         Name n = name.get();
@@ -43,6 +47,22 @@ final class BareNames {
         return Optional.of(d);
     }
 
+    /** Verbs take objects; “with ice” needs none; “nutmeg on top” says so itself. */
+    private boolean isPlace(
+            int i, Name n, Role role, boolean fresh, boolean sequel, boolean iced) {
+        boolean line = lineMode && (fresh || role != Role.NONE);
+        boolean idle = role == Role.NONE || role == Role.NEG || role == Role.MIX;
+        boolean ice = words.has("ice", p.word(n.last()));
+        if (ice) {
+            boolean taken = words.has("before-ice", p.word(i - 1)) || fresh
+                    || !p.at(i - 1).isWord();
+            return line || iced && taken && role != Role.NEG;
+        }
+        boolean dressed = fresh && words.at("garnish-mark", p, n.next()).isPresent();
+        boolean grated = fresh && words.at("may-be", p, n.next()).isPresent();
+        return !idle || sequel && role != Role.NEG || line || dressed || grated;
+    }
+
     private boolean counts(Name n, Role role) {
         String last = p.word(n.last());
         if (words.has("vessel-only", last) || words.has("vessel", last)
@@ -52,7 +72,8 @@ final class BareNames {
         boolean dressing = role == Role.GARNISH || role == Role.TOP || role == Role.FLOAT
                 || role == Role.FINISH || role == Role.RINSE;
         boolean plain = !words.has("not-name", last);
-        return n.known() && plain || (dressing || lineMode) && plain;
+        boolean shown = role == Role.RINSE || role == Role.TOP || role == Role.FLOAT;
+        return n.known() && plain || (dressing && shown || lineMode) && plain;
     }
 
     private boolean startsPhrase(int i, boolean fresh) {
@@ -70,7 +91,7 @@ final class BareNames {
     }
 
     /** “The wine” means a wine that stands in an earlier line. */
-    private boolean isMentioned(int i, Name n, List<Draft> drafts) {
+    private boolean isMentioned(int i, Name n, List<Draft> drafts, boolean again) {
         boolean definite = words.has("definite", p.word(i - 1))
                 || words.has("definite", p.word(i)) || words.has("definite", p.word(n.start()));
         String last = singular(p.word(n.last()));
@@ -80,8 +101,9 @@ final class BareNames {
             }
             boolean sameHead = singular(p.word(d.lastNameToken())).equals(last);
             boolean inside = definite && holds(d, last);
-            boolean one = n.first() == n.last();
-            if (sameHead && (definite || one || sameName(d, n)) || inside) {
+            boolean one = n.first() == n.last() && (again || d.kind == LineKind.GARNISH);
+            boolean otherPart = !again && d.kind != LineKind.GARNISH;
+            if (!otherPart && (sameHead && (definite || one || sameName(d, n)) || inside)) {
                 return true;
             }
         }

@@ -28,6 +28,7 @@ final class ClauseScanner {
     private final boolean lineMode;
     private final Found found = new Found();
     private Role role = Role.NONE;
+    private String lastVerb = "";
     private boolean fresh = true;
     private boolean lastInverse;
     private int segment;
@@ -41,10 +42,11 @@ final class ClauseScanner {
                 || thesaurus.knowsWord(w));
         this.amounts = new AmountParser(words, passage, measures, settings.pharmacy());
         this.names = new NameParser(words, passage, thesaurus);
-        this.items = new ItemParser(words, passage, amounts, names);
+        this.items = new ItemParser(words, passage, amounts, names, lineMode);
         this.vessels = new VesselFinder(words, passage);
         this.fills = new FillParser(words, passage, amounts, names, vessels);
-        this.verbs = new VerbFinder(words, passage);
+        this.verbs = new VerbFinder(words, passage, i -> words.has("head", passage.word(i))
+                || thesaurus.longest(passage, i).isPresent());
         this.kinds = new KindRule(words, passage);
         this.bare = new BareNames(words, passage, names, lineMode);
     }
@@ -89,6 +91,7 @@ final class ClauseScanner {
 
     private int endClause(int i, Token t) {
         role = Role.NONE;
+        lastVerb = "";
         fresh = true;
         lastInverse = false;
         segment++;
@@ -109,14 +112,60 @@ final class ClauseScanner {
         if (words.at("coolant", p, i).isPresent()) {
             return untilMark(i);
         }
-        if (words.at("subst", p, i).isPresent() && insteadFollows(i)) {
-            return untilMark(i);
+        Optional<PhraseTable.Match> compare = words.at("compare", p, i);
+        if (compare.isPresent()) {
+            return names.parse(compare.get().next()).map(Name::next)
+                    .orElse(compare.get().next());
+        }
+        if (isDose(i)) {
+            return untilStop(i);
+        }
+        Optional<PhraseTable.Match> subst = words.at("subst", p, i);
+        if (subst.isPresent() && insteadFollows(i)) {
+            role = Role.SUBST;
+            return subst.get().next();
+        }
+        boolean forOther = role == Role.SUBST && words.has("subst-for", p.word(i));
+        if (forOther) {
+            return names.parse(i + 1).map(Name::next).orElse(i + 1);
+        }
+        return skipForbidden(i);
+    }
+
+    /** Passes over what must not be done and what is not used. */
+    private int skipForbidden(int i) {
+        Optional<PhraseTable.Match> never = words.at("neg-verb", p, i);
+        if (never.isPresent() && isAnyVerb(never.get().next())) {
+            return untilMark(never.get().next());
         }
         Optional<PhraseTable.Match> neg = words.at("neg", p, i);
         if (neg.isPresent()) {
             return names.parse(neg.get().next()).map(Name::next).orElse(neg.get().next());
         }
         return i;
+    }
+
+    private boolean isAnyVerb(int i) {
+        String w = p.word(i);
+        return words.at("verb", p, i).isPresent() || words.verbs().participle(w).isPresent()
+                || words.verbs().gerund(w).isPresent();
+    }
+
+    /** “A tablespoonful in a tumbler of water” says how to take it, not how to make it. */
+    private boolean isDose(int i) {
+        if (!fresh || lineMode || found.drafts.isEmpty()) {
+            return false;
+        }
+        Optional<Quantity> q = amounts.parse(i).filter(Quantity::hasMeasure);
+        return q.isPresent() && words.at("dose", p, q.get().next()).isPresent();
+    }
+
+    private int untilStop(int i) {
+        int j = i;
+        while (j < p.size() && !p.at(j).ends() && !p.at(j).isMark('.')) {
+            j++;
+        }
+        return j;
     }
 
     private boolean afterPreparing(int i) {
@@ -166,7 +215,7 @@ final class ClauseScanner {
             found.pots.add(pot.get());
             return pot.get().to();
         }
-        Optional<VerbFinder.Verb> verb = verbs.at(i, fresh);
+        Optional<VerbFinder.Verb> verb = verbs.at(i, fresh).filter(v -> !isIceNoun(i));
         if (verb.isPresent()) {
             return deed(verb.get());
         }
@@ -182,7 +231,9 @@ final class ClauseScanner {
             return end;
         }
         boolean sequel = lastDraftEnd >= 0 && i - lastDraftEnd <= 2;
-        return bare.at(i, role, fresh, sequel, found.drafts).map(this::accept).orElse(i);
+        boolean iced = !words.has("ice-verb-not", lastVerb) || role == Role.NONE;
+        return bare.at(i, role, fresh, sequel, iced, found.drafts)
+                .map(this::accept).orElse(i);
     }
 
     /** A word such as “wine-glass” after “a” and before “of brandy” measures. */
@@ -214,6 +265,14 @@ final class ClauseScanner {
         return end;
     }
 
+    /** “…; ice. Stir” names ice; “strain and ice” cools. */
+    private boolean isIceNoun(int i) {
+        Token next = p.at(i + 1);
+        boolean alone = next.ends() || next.type() == Token.Type.MARK;
+        boolean list = found.deeds.isEmpty() || lastDraftEnd == i - 1;
+        return words.has("ice", p.word(i)) && alone && list && !found.drafts.isEmpty();
+    }
+
     private int deed(VerbFinder.Verb verb) {
         if (verb.isDeed()) {
             found.deeds.add(new Found.Deed(
@@ -221,6 +280,12 @@ final class ClauseScanner {
         }
         role = verb.role();
         lastInverse = false;
+        lastVerb = verb.base();
+        Optional<PhraseTable.Match> mark = words.at("garnish-mark", p, verb.to());
+        if (mark.isPresent() && role == Role.ADD && verb.base().equals("lay")) {
+            role = Role.GARNISH;
+            return mark.get().next();
+        }
         return verb.to();
     }
 
@@ -265,8 +330,23 @@ final class ClauseScanner {
         int at = draft.end;
         int i = p.at(at).isMark(',') ? at + 1 : at;
         Optional<PhraseTable.Match> taste = words.at("taste", p, i);
-        boolean open = draft.amount.kind() == Amount.Kind.UNSTATED
-                || draft.measure.equals("same") && draft.amount.kind() == Amount.Kind.STATED;
+        boolean same = draft.measure.equals("same")
+                && draft.amount.kind() == Amount.Kind.STATED;
+        boolean open = draft.amount.kind() == Amount.Kind.UNSTATED || same;
+        if (same && words.at("as-will", p, at).isPresent()) {
+            draft.amount = Amount.of(Amount.Kind.ENOUGH);
+            draft.measure = "unstated";
+            draft.end = words.at("as-will", p, at).get().next();
+            return draft.end;
+        }
+        Optional<PhraseTable.Match> full = words.at("fill-after", p, i);
+        if (full.isPresent() && draft.measure.equals("unstated")) {
+            draft.amount = Amount.of(Amount.Kind.FILL);
+            draft.measure = "fill";
+            draft.kind = draft.kind == LineKind.ICE ? LineKind.ICE : LineKind.TOP;
+            draft.end = full.get().next();
+            return draft.end;
+        }
         if (taste.isPresent() && open) {
             draft.amount = Amount.of(Amount.Kind.TO_TASTE);
             draft.measure = "unstated";

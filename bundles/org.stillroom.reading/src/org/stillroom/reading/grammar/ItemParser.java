@@ -14,8 +14,15 @@ final class ItemParser {
     private final Passage p;
     private final AmountParser amounts;
     private final NameParser names;
+    private final boolean lineMode;
 
-    ItemParser(Vocabulary words, Passage passage, AmountParser amounts, NameParser names) {
+    ItemParser(
+            Vocabulary words,
+            Passage passage,
+            AmountParser amounts,
+            NameParser names,
+            boolean lineMode) {
+        this.lineMode = lineMode;
         this.words = words;
         this.p = passage;
         this.amounts = amounts;
@@ -89,7 +96,7 @@ final class ItemParser {
                 at++;
             }
         }
-        boolean single = words.has("article", p.word(at));
+        boolean single = words.has("article-a", p.word(at));
         Optional<Draft> measured = measuredYield(start, i, n, juice);
         if (measured.isPresent()) {
             return measured;
@@ -206,10 +213,44 @@ final class ItemParser {
             return inner;
         }
         Optional<Name> name = names.parse(q.next());
-        if (name.isEmpty()) {
+        if (name.isEmpty() || !isObject(q, name.get())) {
             return Optional.empty();
         }
+        q = carried(q, before, i);
         return Optional.of(joined(q, name.get(), i)).filter(d -> plausible(d, name.get()));
+    }
+
+    /** In running prose an unknown word after a measure may be a verb: “a spoonful quiets …”. */
+    private boolean isObject(Quantity q, Name name) {
+        boolean of = words.has("of", p.word(q.next())) || words.has("of", p.word(q.next() - 1));
+        if (lineMode || name.known() || of && q.hasMeasure()) {
+            return true;
+        }
+        Token after = p.at(name.next());
+        boolean ends = after.ends() || after.type() == Token.Type.MARK
+                || words.has("name-ends", after.text());
+        boolean counted = !q.hasMeasure() || q.measure().equals("unstated");
+        return ends && (!counted || !q.amount().quantity().isEmpty() && !q.isArticle()
+                && name.last() - name.first() < 2);
+    }
+
+    /** In “two dashes of gum, one of maraschino” and “juice of a lemon and two limes”. */
+    private Quantity carried(Quantity q, Optional<Draft> before, int i) {
+        boolean number = !q.hasMeasure() && !q.isArticle() && before.isPresent();
+        if (!number) {
+            return q;
+        }
+        String measure = before.get().measure;
+        boolean of = words.has("of", p.word(q.next())) || words.has("of", p.word(q.next() - 1));
+        boolean near = i - before.get().end < 6;
+        boolean unit = !words.has("no-unit", measure) && !measure.isEmpty();
+        if (of && unit && near && !words.has("multiple", p.word(q.next() - 1))) {
+            return q.withMeasure(measure, before.get().size.filter(s -> false), q.next());
+        }
+        int name = q.next();
+        boolean juice = measure.equals("juice-of") && words.has("and", p.word(i - 1))
+                && before.get().end == i - 1 && words.has("citrus", p.word(name));
+        return juice ? q.withMeasure("juice-of", q.size(), q.next()) : q;
     }
 
     /** Reads “six of the juice …”, “a pint of the juice of lemons”: the measure rules. */
@@ -238,6 +279,7 @@ final class ItemParser {
             decideMeasure(d, name);
         }
         possessiveJuice(d, name);
+        orTwo(d);
         boolean plain = d.measure.equals("whole") && d.amount.quantityMax().isEmpty()
                 && d.amount.quantity().isPresent();
         if (plain && words.has("countable", p.word(name.last()))) {
@@ -245,6 +287,16 @@ final class ItemParser {
             d.amount = Amount.of(andHalf(n, d).low());
         }
         return d;
+    }
+
+    /** Reads “a clove or two”. */
+    private void orTwo(Draft d) {
+        boolean one = d.amount.equals(Amount.of(Rational.ONE));
+        if (one && words.has("or", p.word(d.end)) && p.word(d.end + 1).equals("two")
+                && !p.at(d.end + 2).isWord()) {
+            d.amount = Amount.of(Rational.ONE, Rational.of(2));
+            d.end += 2;
+        }
     }
 
     /** Decides between a counted thing, a share of the whole and “one sugar lump”. */

@@ -35,6 +35,11 @@ final class KindRule {
             case TOP -> top(d, last, "top");
             case FINISH -> top(d, last, "fill");
             case FLOAT -> top(d, last, "float");
+            case STICK -> {
+                if (words.has("stuck", d.measure) || words.has("herb", last)) {
+                    dress(d, last);
+                }
+            }
             case RINSE -> d.kind = LineKind.RINSE;
             case SERVE -> {
                 if (isSolid(d, last)) {
@@ -85,7 +90,8 @@ final class KindRule {
     }
 
     private void onTop(Draft d, String last) {
-        if (!markFollows(d.end)) {
+        boolean floated = words.at("is-floated", p, d.end).isPresent();
+        if (!floated && !markFollows(d.end)) {
             return;
         }
         if (isSolid(d, last)) {

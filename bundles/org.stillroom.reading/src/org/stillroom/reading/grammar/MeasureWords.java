@@ -26,6 +26,8 @@ final class MeasureWords {
     /** Finds a measure that is spelt as the vocabulary has it. */
     Optional<Found> exact(Passage p, int i) {
         return words.at("measure", p, i)
+                .filter(m -> !words.has("needs-of-always", p.word(m.next() - 1))
+                        || words.has("of", p.word(m.next())))
                 .map(m -> new Found(m.value(), point(p, m.next()), false))
                 .or(() -> open(p, i));
     }

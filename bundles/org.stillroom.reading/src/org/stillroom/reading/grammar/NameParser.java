@@ -68,7 +68,7 @@ final class NameParser {
 
     /** Passes over “of”, articles, praise and words of preparation before the name. */
     private int lead(int index, List<String> preparations) {
-        int i = index;
+        int i = words.at("remains", p, index).map(PhraseTable.Match::next).orElse(index);
         while (i < index + 9) {
             String w = p.word(i);
             boolean wordFollows = p.at(i + 1).isWord() && !words.has("stop", p.word(i + 1))
@@ -98,7 +98,7 @@ final class NameParser {
     /** Tells whether the thesaurus has a name of several words that starts here. */
     private boolean keepsWhole(int i) {
         Optional<Names.Known> known = names.longest(p, i);
-        return known.isPresent() && known.get().next() > i + 1
+        return known.isPresent() && known.get().next() > i + 1 && isPlain(i, known.get())
                 && !words.has("praise", p.word(i)) && !words.has("prep", p.word(i));
     }
 
@@ -122,7 +122,8 @@ final class NameParser {
     private int end(int from) {
         int i = from;
         while (i < from + LONGEST) {
-            Optional<Names.Known> known = names.longest(p, i);
+            Optional<Names.Known> known = names.longest(p, i)
+                    .filter(k -> isPlain(from, k));
             if (known.isPresent() && known.get().next() > i + 1) {
                 i = known.get().next();
                 continue;
@@ -133,6 +134,19 @@ final class NameParser {
             i++;
         }
         return i;
+    }
+
+    /** Names in the thesaurus that tell how a thing is made end where the telling starts. */
+    private boolean isPlain(int from, Names.Known known) {
+        for (int j = from + 1; j < known.next(); j++) {
+            String w = p.word(j);
+            boolean tells = words.has("stop", w) && !words.has("and", w)
+                    || words.has("prep", w) || w.endsWith("ed") && w.length() > 4;
+            if (tells && !p.at(j).glued()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private boolean goesOn(int i, int from) {

@@ -10,6 +10,12 @@ enum Role {
     GARNISH,
     /** They fill the glass up. */
     TOP,
+    /** They are shaken or strained; only ice may come in with that. */
+    MIX,
+    /** They are stuck in; herbs dress the drink, fruits go into it. */
+    STICK,
+    /** They stand in for what another recipe has. */
+    SUBST,
     /** They come last. */
     FINISH,
     /** They lie on top. */

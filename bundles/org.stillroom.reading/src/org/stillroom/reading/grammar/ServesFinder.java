@@ -19,12 +19,31 @@ final class ServesFinder {
 
     Optional<Serves> find() {
         for (int i = 0; i < p.size(); i++) {
-            Optional<Serves> found = at(i);
+            int here = i;
+            Optional<Serves> found = at(i).or(() -> counted(here));
             if (found.isPresent()) {
                 return found;
             }
         }
         return Optional.empty();
+    }
+
+    /** Reads “thirty-five portions”, “a dozen people may be served”, “into three glasses”. */
+    private Optional<Serves> counted(int i) {
+        Optional<Numeral> number = numbers.parse(i).filter(n -> !n.article());
+        if (number.isEmpty() || !number.get().low().isWhole()) {
+            return Optional.empty();
+        }
+        Numeral n = number.get();
+        int at = n.next();
+        while (words.has("vessel-adj", p.word(at)) || words.has("size", p.word(at))) {
+            at++;
+        }
+        boolean people = at == n.next() && words.has("person", p.word(at));
+        boolean glasses = words.has("receive-into", p.word(i - 1))
+                && words.at("vessel", p, at).isPresent() && n.low().compareTo(Rational.ONE) > 0;
+        return people || glasses ? Optional.of(new Serves(
+                n.low(), n.high().orElse(n.low()), p.span(i, at + 1))) : Optional.empty();
     }
 
     private Optional<Serves> at(int i) {

@@ -2,16 +2,26 @@ package org.stillroom.reading.grammar;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
 
-/** Tells verbs from the nouns that are spelt like them. */
+/** Tells verbs from the nouns that are spelt like them, in whichever form they stand. */
 final class VerbFinder {
+
+    private static final int CLAUSE = 14;
 
     private final Vocabulary words;
     private final Passage p;
+    private final Predicate<Integer> isName;
 
-    VerbFinder(Vocabulary words, Passage passage) {
+    /**
+     * Makes a finder.
+     *
+     * @param isName tells whether a known ingredient starts at a token
+     */
+    VerbFinder(Vocabulary words, Passage passage, Predicate<Integer> isName) {
         this.words = words;
         this.p = passage;
+        this.isName = isName;
     }
 
     /** A verb that was found. */
@@ -24,20 +34,103 @@ final class VerbFinder {
     }
 
     Optional<Verb> at(int i, boolean fresh) {
+        if (p.at(i).glued()) {
+            return Optional.empty();
+        }
+        return base(i, fresh).or(() -> participle(i)).or(() -> gerund(i, fresh))
+                .or(() -> third(i));
+    }
+
+    private Optional<Verb> base(int i, boolean fresh) {
         Optional<PhraseTable.Match> match = words.at("verb", p, i);
         if (match.isEmpty()) {
             return Optional.empty();
         }
-        String[] parts = match.get().value().split("/");
-        boolean strict = parts[parts.length - 1].equals("strict");
+        boolean strict = match.get().value().endsWith("/strict");
         int next = match.get().next();
         boolean placed = isPlaced(i, fresh);
-        if (strict ? !placed || !isTransitive(next) : !placed && !isLoose(i)) {
+        if (strict ? !placed || !isTransitive(i, next) : !placed && !isLoose(i)) {
             return Optional.empty();
         }
-        Role role = parts.length > 1 && !parts[1].equals("strict")
-                ? Role.valueOf(parts[1].toUpperCase(Locale.ROOT)) : Role.NONE;
-        return Optional.of(new Verb(parts[0], i, next, role));
+        return Optional.of(verb(match.get().value(), i, next));
+    }
+
+    private static Verb verb(String value, int from, int to) {
+        String[] parts = value.split("/");
+        boolean named = parts.length > 1 && !parts[1].equals("strict");
+        Role role = named ? Role.valueOf(parts[1].toUpperCase(Locale.ROOT)) : Role.NONE;
+        return new Verb(parts[0], from, to, role);
+    }
+
+    private Optional<Verb> form(Optional<String> base, int i) {
+        return base.flatMap(b -> words.table("verb").value(b)).map(v -> verb(v, i, i + 1));
+    }
+
+    /** “Is poured”, “having been rubbed”, “is warmed …, poured and drunk”. */
+    private Optional<Verb> participle(int i) {
+        Optional<String> base = words.verbs().participle(p.word(i));
+        if (base.isEmpty()) {
+            return Optional.empty();
+        }
+        int before = i - 1;
+        while (isAdverb(p.word(before)) || words.has("adverb", p.word(before))) {
+            before--;
+        }
+        boolean passive = words.has("be", p.word(before)) || p.word(before).equals("having");
+        boolean serial = (words.has("and", p.word(before)) || p.at(before).isMark(','))
+                && passiveBefore(before);
+        if (!passive && !serial || isIdle(before)) {
+            return Optional.empty();
+        }
+        return form(base, i);
+    }
+
+    private boolean passiveBefore(int i) {
+        for (int j = i - 1; j > i - 18 && j >= 0; j--) {
+            Token t = p.at(j);
+            if (t.isMark('.') || t.isMark(';') || t.ends()) {
+                return false;
+            }
+            if (words.has("be", t.text()) && words.verbs().participle(p.word(j + 1)).isPresent()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** “Till the sugar is melted” says when, not what to do. */
+    private boolean isIdle(int i) {
+        for (int j = i - 1; j > i - CLAUSE && j >= 0; j--) {
+            Token t = p.at(j);
+            if (t.type() == Token.Type.MARK || t.ends()) {
+                return words.has("clause-idle", p.word(j + 1));
+            }
+            if (words.has("clause-idle", t.text())) {
+                return true;
+            }
+        }
+        return words.has("clause-idle", p.word(0)) && i < CLAUSE;
+    }
+
+    /** “…, stirring well”, “by straining”; not “before serving”. */
+    private Optional<Verb> gerund(int i, boolean fresh) {
+        Optional<String> base = words.verbs().gerund(p.word(i));
+        Token before = p.at(i - 1);
+        boolean placed = fresh || before.isMark(',') || words.has("gerund-after", before.text())
+                || isAdverb(before.text());
+        return placed ? form(base, i) : Optional.empty();
+    }
+
+    /** “One chooses a glass, puts in it …, and fills it.” */
+    private Optional<Verb> third(int i) {
+        Optional<String> base = words.verbs().third(p.word(i));
+        Token before = p.at(i - 1);
+        boolean subject = words.has("person-word", before.text());
+        boolean serial = before.isMark(',') || words.has("and", before.text());
+        boolean noun = words.at("measure", p, i).isPresent() || words.has("head", p.word(i))
+                || words.has("of", p.word(i + 1));
+        boolean object = words.has("after-verb", p.word(i + 1));
+        return subject || serial && !noun && object ? form(base, i) : Optional.empty();
     }
 
     /** Verbs stand first in a clause or after “and”, “then”, “to”, an adverb or another verb. */
@@ -56,14 +149,16 @@ final class VerbFinder {
         String before = p.word(i - 1);
         return !words.has("article", before) && !words.has("of", before)
                 && !words.has("definite", before) && !words.has("number", before)
-                && !words.has("size", before) && !p.at(i).glued() && !p.at(i + 1).glued();
+                && !words.has("size", before) && !words.has("modal", before)
+                && !p.at(i + 1).glued();
     }
 
-    private boolean isTransitive(int next) {
+    private boolean isTransitive(int i, int next) {
         Token t = p.at(next);
-        boolean mark = t.ends() || t.type() == Token.Type.MARK;
+        boolean mark = t.ends() || t.type() == Token.Type.MARK && !t.isMark('(');
+        boolean noun = words.at("measure", p, i).isPresent();
         return mark || t.type() == Token.Type.NUMBER || t.type() == Token.Type.FRACTION
                 || words.has("after-verb", t.text()) || words.has("number", t.text())
-                || isAdverb(t.text());
+                || isAdverb(t.text()) || !noun && isName.test(next) && !t.glued();
     }
 }

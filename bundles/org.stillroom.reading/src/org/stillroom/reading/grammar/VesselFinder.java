@@ -19,6 +19,11 @@ final class VesselFinder {
         while (at < i + 5 && isBefore(at) && words.at("vessel", p, at).isEmpty()) {
             at++;
         }
+        boolean free = at > i && words.has("into", p.word(i - 1)) && p.at(at).isWord();
+        if (free && words.at("vessel", p, at).isEmpty() && !words.has("stop", p.word(at))
+                && words.at("vessel", p, at + 1).isPresent()) {
+            at++;
+        }
         Optional<PhraseTable.Match> match = words.at("vessel", p, at);
         if (match.isEmpty() || !starts(i)) {
             return Optional.empty();
@@ -29,7 +34,9 @@ final class VesselFinder {
         }
         boolean receives = words.has("into", p.word(i - 1));
         boolean measures = words.has("of", p.word(next)) && !receives;
-        if (measures) {
+        boolean vague = words.has("the", p.word(i)) && !receives && next - i == 2
+                && words.has("vessel-vague", p.word(at));
+        if (measures || vague) {
             return Optional.empty();
         }
         String name = p.name(at, next).replace('-', ' ');

@@ -23,6 +23,7 @@ final class Vocabulary {
     private final String language;
     private final Map<String, PhraseTable> classes = new HashMap<>();
     private final Set<String> words = new HashSet<>();
+    private final VerbForms verbs = new VerbForms();
     private final Map<String, String> longMeasures = new TreeMap<>();
 
     private Vocabulary(String language) {
@@ -62,6 +63,11 @@ final class Vocabulary {
         for (String word : form.split("[ -]+")) {
             words.add(word);
         }
+        if (kind.equals("verb") && form.indexOf(' ') < 0) {
+            verbs.add(form);
+        } else if (kind.equals("participle")) {
+            verbs.addParticiple(form, value);
+        }
         boolean whole = form.indexOf(' ') < 0 && form.length() > 3;
         if (kind.equals("measure") && whole && !form.startsWith("fl")) {
             longMeasures.put(form, value);
@@ -90,6 +96,11 @@ final class Vocabulary {
 
     Optional<PhraseTable.Match> at(String kind, Passage passage, int index) {
         return table(kind).at(passage, index);
+    }
+
+    /** Returns the forms of its verbs. */
+    VerbForms verbs() {
+        return verbs;
     }
 
     /** Returns where two words were set as one, or 0: “halfa”, “smallpiece”. */

@@ -224,7 +224,7 @@ public final class ProseBenchmark {
             JsonNode truth, Reading reading, Map<String, Tally> tallies, List<String> errors) {
         List<String> read = reading.steps().stream().map(Step::verb).toList();
         List<String> should = new ArrayList<>();
-        truth.get("steps").forEach(s -> should.add(s.asText()));
+        truth.get("steps").forEach(s -> should.add(Folding.foldWord(s.asText())));
         List<String> left = new ArrayList<>(read);
         int both = 0;
         for (String verb : should) {
@@ -240,7 +240,8 @@ public final class ProseBenchmark {
 
     private static void vessel(
             JsonNode truth, Reading reading, Map<String, Tally> tallies, List<String> errors) {
-        String read = reading.vessel().map(v -> v.word()).orElse("");
+        String read = reading.vessel().map(v -> v.word())
+                .filter(w -> !w.endsWith("shaker") && !w.endsWith("mixing glass")).orElse("");
         String should = text(truth, "vessel");
         single("vessel", read, should, head(read).equals(head(should)), tallies, errors);
     }
