@@ -75,7 +75,7 @@ enum Arrangement {
                         .map(v -> Node.leaf(v.witness().title(), "", v.id()))
                         .toList();
         String title = source.bibliography().title();
-        return new Node(Node.Kind.SOURCE, title, Places.date(source), source.id(), recipes);
+        return new Node(Node.Kind.SOURCE, Places.date(source), title, source.id(), recipes);
     }
 
     private static Node drink(Drink drink) {

@@ -9,8 +9,8 @@ import java.util.Optional;
  * A line of the library's tree.
  *
  * @param kind what it stands for
- * @param name its name
- * @param detail what stands behind the name in quieter ink
+ * @param name its name, or what it is sorted by
+ * @param detail what stands behind the name
  * @param target id of the source, drink or witness, or empty
  * @param children what lies under it
  */

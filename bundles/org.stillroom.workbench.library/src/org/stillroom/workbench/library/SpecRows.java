@@ -3,13 +3,12 @@ package org.stillroom.workbench.library;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.stillroom.model.estimate.Estimate;
+import org.stillroom.measures.format.AmountFormat;
 import org.stillroom.model.reading.ReadingLine;
 import org.stillroom.model.spec.Spec;
 import org.stillroom.model.spec.SpecLine;
 import org.stillroom.model.spec.Version;
 import org.stillroom.workbench.widgets.DataTable;
-import org.stillroom.workbench.widgets.Numbers;
 
 /** Puts a spec into the rows of a table; nothing is converted here. */
 final class SpecRows {
@@ -18,7 +17,7 @@ final class SpecRows {
             List.of(
                     DataTable.Column.words("As printed", 30),
                     DataTable.Column.words("Amount", 17),
-                    DataTable.Column.figures("ml (low–high)", 20),
+                    DataTable.Column.figures("Volume (range)", 21),
                     DataTable.Column.words("Ingredient", 22),
                     DataTable.Column.words("Role", 12),
                     DataTable.Column.figures("Sure", 9));
@@ -75,8 +74,8 @@ final class SpecRows {
     private static String volume(SpecLine line) {
         Optional<String> share = line.share().map(s -> s + " of the whole");
         return line.millilitres()
-                .map(Numbers::range)
-                .or(() -> line.grams().map(g -> Numbers.range(g) + " g"))
+                .map(v -> AmountFormat.write(v, "ml"))
+                .or(() -> line.grams().map(g -> AmountFormat.write(g, "g")))
                 .or(() -> share)
                 .orElse("–");
     }
@@ -84,13 +83,11 @@ final class SpecRows {
     /** Returns volume, strength and sugar of the whole in a sentence, as far as they are known. */
     static String whole(Spec spec) {
         List<String> parts = new ArrayList<>();
-        spec.volume().ifPresent(v -> parts.add("about " + Numbers.range(v) + " ml before ice"));
-        spec.strength().map(SpecRows::percent).ifPresent(s -> parts.add("strength " + s));
-        spec.sugar().ifPresent(s -> parts.add("sugar " + Numbers.range(s) + " g"));
+        spec.volume().ifPresent(v -> parts.add(AmountFormat.write(v, "ml") + " before ice"));
+        spec.strength()
+                .map(AmountFormat::percent)
+                .ifPresent(s -> parts.add("strength " + s + " by volume"));
+        spec.sugar().ifPresent(s -> parts.add("sugar " + AmountFormat.write(s, "g")));
         return String.join("  ·  ", parts);
-    }
-
-    private static String percent(Estimate strength) {
-        return Numbers.range(strength.times(100)) + " % by volume";
     }
 }

@@ -30,11 +30,15 @@ import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageLoader;
 import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.swt.widgets.Text;
 import org.osgi.framework.FrameworkUtil;
 import org.osgi.util.tracker.ServiceTracker;
 import org.stillroom.workbench.Work;
@@ -245,6 +249,57 @@ final class Window implements AutoCloseable {
         run(() -> target.get().notifyListeners(type, new Event()));
     }
 
+    /** Types words into a text field. */
+    void type(String field, String words) {
+        run(() -> find(Text.class, field).setText(words));
+    }
+
+    /** Presses a button. */
+    void press(String button) {
+        send(() -> find(Button.class, button), SWT.Selection);
+    }
+
+    /** Chooses one of several buttons. */
+    void choose(String radio) {
+        run(() -> find(Button.class, radio).setSelection(true));
+        press(radio);
+    }
+
+    /** Brings a part to the front. */
+    void part(String id) {
+        command("org.stillroom.workbench.command.show",
+                Map.of("org.stillroom.workbench.command.show.part", id));
+    }
+
+    /** Returns the words of a table's cells, row by row. */
+    List<List<String>> cells(String table) {
+        return get(() -> {
+            Table found = find(Table.class, table);
+            List<List<String>> rows = new ArrayList<>();
+            for (TableItem item : found.getItems()) {
+                List<String> cells = new ArrayList<>();
+                for (int i = 0; i < found.getColumnCount(); i++) {
+                    cells.add(item.getText(i));
+                }
+                rows.add(cells);
+            }
+            return rows;
+        });
+    }
+
+    /** Selects a row of a table, as the arrow keys do. */
+    void select(String table, int row) {
+        run(() -> {
+            find(Table.class, table).setSelection(row);
+            find(Table.class, table).notifyListeners(SWT.Selection, new Event());
+        });
+    }
+
+    /** Opens the selected row of a table, as Enter does. */
+    void open(String table) {
+        send(() -> find(Table.class, table), SWT.DefaultSelection);
+    }
+
     /** Presses a key in a control. */
     void key(Supplier<? extends Control> target, int keyCode, char character) {
         run(
@@ -267,10 +322,10 @@ final class Window implements AutoCloseable {
     /** Writes what a shell shows into a PNG file. */
     static void shoot(Shell shell, Path file) {
         shell.update();
-        Rectangle size = shell.getClientArea();
-        Image image = new Image(shell.getDisplay(), size.width, size.height);
-        GC gc = new GC(shell);
-        gc.copyArea(image, 0, 0);
+        Rectangle bounds = shell.getBounds();
+        Image image = new Image(shell.getDisplay(), bounds.width, bounds.height);
+        GC gc = new GC(shell.getDisplay());
+        gc.copyArea(image, bounds.x, bounds.y);
         gc.dispose();
         ImageLoader loader = new ImageLoader();
         loader.data = new org.eclipse.swt.graphics.ImageData[] {image.getImageData()};

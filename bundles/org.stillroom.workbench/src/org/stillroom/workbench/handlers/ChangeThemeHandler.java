@@ -5,7 +5,7 @@ import org.eclipse.e4.core.services.events.IEventBroker;
 import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
 import org.eclipse.swt.widgets.Display;
 import org.stillroom.workbench.Topics;
-import org.stillroom.workbench.shell.Themes;
+import org.stillroom.workbench.Themes;
 
 /** Changes between the light and the dark theme. */
 public final class ChangeThemeHandler {

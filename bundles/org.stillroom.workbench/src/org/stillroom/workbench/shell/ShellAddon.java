@@ -14,6 +14,7 @@ import org.eclipse.e4.ui.workbench.UIEvents;
 import org.eclipse.swt.widgets.Display;
 import org.stillroom.workbench.Navigator;
 import org.stillroom.workbench.OpenLibrary;
+import org.stillroom.workbench.Themes;
 import org.stillroom.workbench.Work;
 
 /** Puts what all parts share into the application's context and opens a library at the start. */

@@ -1,4 +1,4 @@
-package org.stillroom.workbench.shell;
+package org.stillroom.workbench;
 
 import org.eclipse.e4.ui.css.swt.theme.ITheme;
 import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
@@ -27,7 +27,7 @@ public final class Themes {
     }
 
     /** Asks the system's own scroll bars, menus and headers to suit the theme that is shown. */
-    static void followNatively(IThemeEngine engine, Display display) {
+    public static void followNatively(IThemeEngine engine, Display display) {
         boolean dark = shown(engine).equals(DARK);
         display.setDarkThemePreferred(dark);
     }

@@ -1,0 +1,136 @@
+package org.stillroom.workbench.trace;
+
+import jakarta.annotation.PostConstruct;
+import jakarta.inject.Inject;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
+import org.eclipse.e4.ui.di.Focus;
+import org.eclipse.e4.ui.di.UIEventTopic;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.custom.StackLayout;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.stillroom.drift.Drift;
+import org.stillroom.inquiry.Figure;
+import org.stillroom.inquiry.Study;
+import org.stillroom.lineage.Drink;
+import org.stillroom.model.progress.Progress;
+import org.stillroom.workbench.Navigator;
+import org.stillroom.workbench.OpenLibrary;
+import org.stillroom.workbench.Topics;
+import org.stillroom.workbench.Work;
+import org.stillroom.workbench.widgets.DataTable;
+import org.stillroom.workbench.widgets.Names;
+
+/** How a drink's proportions moved: in plain words, as a chart, and as the table behind it. */
+public final class DriftPart extends DrinkPart<Drift> {
+    private final Navigator navigator;
+    private final Work work;
+    private final IThemeEngine themes;
+    private StyledText words;
+    private Composite stack;
+    private FigurePane chart;
+    private Composite tablePlace;
+    private Optional<DataTable> table = Optional.empty();
+    private DataTable events;
+
+    /** Makes a part that shows nothing yet. */
+    @Inject
+    public DriftPart(
+            OpenLibrary library,
+            Navigator navigator,
+            Work work,
+            DrinkChooser chooser,
+            IThemeEngine themes) {
+        super(library, work, chooser, "Measuring the drift");
+        this.navigator = navigator;
+        this.work = work;
+        this.themes = themes;
+    }
+
+    /** Lays out words above, chart or table in the middle, events to the right. */
+    @PostConstruct
+    void create(Composite parent) {
+        createHead(parent);
+        words = new StyledText(parent, SWT.READ_ONLY | SWT.WRAP | SWT.MULTI | SWT.V_SCROLL);
+        words.setMargins(16, 0, 16, 8);
+        words.setLineSpacing(2);
+        words.setAlwaysShowScrollBars(false);
+        Names.give(words, "The result in words");
+        GridDataFactory.fillDefaults().grab(true, false).hint(100, 104).applyTo(words);
+        SashForm sides = new SashForm(parent, SWT.HORIZONTAL);
+        sides.setSashWidth(1);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(sides);
+        stack = new Composite(sides, SWT.NONE);
+        stack.setLayout(new StackLayout());
+        chart = new FigurePane(stack, work, themes);
+        tablePlace = new Composite(stack, SWT.NONE);
+        tablePlace.setLayout(new org.eclipse.swt.layout.FillLayout());
+        front(chart.control());
+        events = new DataTable(sides, "What entered and what left", DriftRows.EVENTS);
+        sides.setWeights(66, 34);
+        trace();
+    }
+
+    private void front(Control control) {
+        ((StackLayout) stack.getLayout()).topControl = control;
+        stack.layout();
+    }
+
+    /** Shows the table in the chart's place, or the chart in the table's. */
+    public void toggle() {
+        boolean charted = ((StackLayout) stack.getLayout()).topControl == chart.control();
+        front(charted ? tablePlace : chart.control());
+        focus();
+    }
+
+    @Override
+    Drift work(Study study, Drink drink, Progress progress) {
+        return study.drift(drink, progress);
+    }
+
+    @Override
+    void show(Drink drink, Drift drift) {
+        List<String> all = new ArrayList<>(drift.words());
+        drift.trends().forEach(t -> all.add(t.words()));
+        drift.left().forEach(l -> all.add("Left out: " + l));
+        words.setText(String.join("\n", all.stream().distinct().toList()));
+        chart.show(new Figure.DriftFigure(drink.name(), drift), "drift");
+        table.ifPresent(t -> t.control().dispose());
+        DataTable fresh = new DataTable(tablePlace, "Shares of the whole", DriftRows.columns(drift));
+        fresh.onOpen(row -> navigator.page(row.target(String.class)));
+        fresh.rows(DriftRows.points(drift));
+        table = Optional.of(fresh);
+        tablePlace.layout();
+        events.rows(DriftRows.events(drift));
+    }
+
+    @Override
+    String summary(Drink drink, Drift drift) {
+        return drift.versions() + (drift.versions() == 1 ? " version, " : " versions, ")
+                + drift.independent() + " independent; Ctrl+T shows the table behind the chart";
+    }
+
+    /** Draws the chart in the colours of the new theme. */
+    @Inject
+    @org.eclipse.e4.core.di.annotations.Optional
+    void theme(@UIEventTopic(Topics.THEME) String id) {
+        Optional.ofNullable(chart).ifPresent(FigurePane::redraw);
+    }
+
+    /** Puts the keyboard into chart or table. */
+    @Focus
+    void focus() {
+        boolean charted = ((StackLayout) stack.getLayout()).topControl == chart.control();
+        if (charted || table.isEmpty()) {
+            chart.canvas().setFocus();
+        } else {
+            table.get().control().setFocus();
+        }
+    }
+}

@@ -1,0 +1,121 @@
+package org.stillroom.workbench.trace;
+
+import jakarta.annotation.PreDestroy;
+import jakarta.inject.Inject;
+import jakarta.inject.Named;
+import java.util.Optional;
+import org.eclipse.e4.ui.di.UIEventTopic;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.stillroom.inquiry.Study;
+import org.stillroom.lineage.Drink;
+import org.stillroom.model.progress.Progress;
+import org.stillroom.workbench.Lane;
+import org.stillroom.workbench.Navigator;
+import org.stillroom.workbench.OpenLibrary;
+import org.stillroom.workbench.Topics;
+import org.stillroom.workbench.Work;
+import org.stillroom.workbench.widgets.Names;
+
+/**
+ * A part that shows something of the drink that is traced.
+ *
+ * @param <R> what is worked out of the drink
+ */
+abstract class DrinkPart<R> {
+    private final OpenLibrary library;
+    private final Lane tracing;
+    private final DrinkChooser chooser;
+    private Optional<String> asked = Optional.empty();
+    private Label heading;
+    private Label summary;
+
+    DrinkPart(OpenLibrary library, Work work, DrinkChooser chooser, String what) {
+        this.library = library;
+        this.tracing = work.lane(what);
+        this.chooser = chooser;
+    }
+
+    /** Lays out the drink's name, a line under it and the button that chooses another. */
+    void createHead(Composite parent) {
+        GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
+        Composite head = new Composite(parent, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(head);
+        GridLayoutFactory.fillDefaults().numColumns(2).margins(16, 8).applyTo(head);
+        heading = new Label(head, SWT.NONE);
+        heading.setData("org.eclipse.e4.ui.css.CssClassName", "Heading");
+        heading.setText("No drink is traced");
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(heading);
+        Button choose = new Button(head, SWT.PUSH);
+        choose.setText("Choose a drink…");
+        choose.setToolTipText("Choose the drink to trace (Ctrl+D)");
+        Names.give(choose, "Choose a drink");
+        choose.addListener(SWT.Selection, e -> chooser.choose(choose.getShell()));
+        GridDataFactory.fillDefaults().span(1, 2).align(SWT.END, SWT.CENTER).applyTo(choose);
+        summary = new Label(head, SWT.NONE);
+        summary.setData("org.eclipse.e4.ui.css.CssClassName", "Quiet");
+        summary.setText("Choose one with Ctrl+D, or in the library by drink.");
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(summary);
+    }
+
+    /** Works out what is shown; on a thread of its own. */
+    abstract R work(Study study, Drink drink, Progress progress);
+
+    /** Shows it; on the window's thread. */
+    abstract void show(Drink drink, R result);
+
+    /** Returns the line under the drink's name. */
+    abstract String summary(Drink drink, R result);
+
+    /** Traces the drink that was asked for. */
+    @Inject
+    @org.eclipse.e4.core.di.annotations.Optional
+    void trace(@Named(Navigator.DRINK) String id) {
+        asked = Optional.of(id);
+        trace();
+    }
+
+    /** Traces the drink again in the library that was opened or read again. */
+    @Inject
+    @org.eclipse.e4.core.di.annotations.Optional
+    void opened(@UIEventTopic(Topics.OPENED) String folder) {
+        trace();
+    }
+
+    /** A drink with what was worked out of it. */
+    private record Traced<R>(Drink drink, R result) {}
+
+    /** Traces the drink that was asked for, if any was and the part stands. */
+    void trace() {
+        if (heading == null || heading.isDisposed()) {
+            return;
+        }
+        library.study().ifPresent(study -> asked.ifPresent(id -> tracing.run(
+                progress -> study.drinks(progress)
+                        .byId(id)
+                        .map(d -> new Traced<>(d, work(study, d, progress))),
+                this::traced)));
+    }
+
+    private void traced(Optional<Traced<R>> found) {
+        found.ifPresentOrElse(
+                traced -> {
+                    heading.setText(traced.drink().name().replace("&", "&&"));
+                    String words = summary(traced.drink(), traced.result());
+                    summary.setText(words.replace("&", "&&"));
+                    summary.setToolTipText(words);
+                    show(traced.drink(), traced.result());
+                },
+                () -> summary.setText("This drink is no longer in the library."));
+    }
+
+    /** Drops what is still being worked out. */
+    @PreDestroy
+    void close() {
+        tracing.close();
+    }
+}

@@ -1,0 +1,109 @@
+package org.stillroom.workbench.trace;
+
+import jakarta.annotation.PostConstruct;
+import jakarta.inject.Inject;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
+import org.eclipse.e4.ui.di.Focus;
+import org.eclipse.e4.ui.di.UIEventTopic;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.widgets.Composite;
+import org.stillroom.inquiry.Figure;
+import org.stillroom.inquiry.Study;
+import org.stillroom.lineage.Descent;
+import org.stillroom.lineage.Drink;
+import org.stillroom.lineage.Lineage;
+import org.stillroom.model.progress.Progress;
+import org.stillroom.workbench.Navigator;
+import org.stillroom.workbench.OpenLibrary;
+import org.stillroom.workbench.Topics;
+import org.stillroom.workbench.Work;
+import org.stillroom.workbench.widgets.DataTable;
+
+/** The versions of a drink in order of time, who took it from whom, and the figure of it. */
+public final class VersionsPart extends DrinkPart<Lineage> {
+    private final Navigator navigator;
+    private final Work work;
+    private final IThemeEngine themes;
+    private DataTable versions;
+    private DataTable parents;
+    private FigurePane figure;
+
+    /** Makes a part that traces nothing yet. */
+    @Inject
+    public VersionsPart(
+            OpenLibrary library,
+            Navigator navigator,
+            Work work,
+            DrinkChooser chooser,
+            IThemeEngine themes) {
+        super(library, work, chooser, "Tracing the drink");
+        this.navigator = navigator;
+        this.work = work;
+        this.themes = themes;
+    }
+
+    /** Lays out the time line and the possible parents above, the figure below. */
+    @PostConstruct
+    void create(Composite parent) {
+        createHead(parent);
+        SashForm halves = new SashForm(parent, SWT.VERTICAL);
+        halves.setSashWidth(1);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(halves);
+        SashForm tables = new SashForm(halves, SWT.HORIZONTAL);
+        tables.setSashWidth(1);
+        versions = new DataTable(tables, "Versions in order of time", LineageRows.VERSIONS);
+        versions.onSelect(row -> row.ifPresent(r -> rank(r.target(Descent.class))));
+        versions.onOpen(row -> navigator.page(row.target(Descent.class).version().id()));
+        parents = new DataTable(tables, "Possible parents", LineageRows.PARENTS);
+        parents.onOpen(row -> navigator.page(row.target(String.class)));
+        tables.setWeights(62, 38);
+        figure = new FigurePane(halves, work, themes);
+        halves.setWeights(42, 58);
+        trace();
+    }
+
+    @Override
+    Lineage work(Study study, Drink drink, Progress progress) {
+        return study.lineage(drink, progress);
+    }
+
+    @Override
+    void show(Drink drink, Lineage lineage) {
+        versions.rows(lineage.descents().stream().map(LineageRows::version).toList());
+        versions.select(0);
+        parents.rows(List.of());
+        versions.selection().ifPresent(r -> rank(r.target(Descent.class)));
+        figure.show(new Figure.LineageFigure(lineage), "lineage");
+    }
+
+    @Override
+    String summary(Drink drink, Lineage lineage) {
+        long lines = lineage.roots().values().stream().distinct().count();
+        String also = String.join(
+                ", ", drink.names().stream().filter(n -> !n.equals(drink.name())).toList());
+        return drink.versions().size() + (drink.versions().size() == 1 ? " version" : " versions")
+                + " in " + lines + (lines == 1 ? " line of copies" : " lines of copies")
+                + (also.isEmpty() ? "" : "; also called " + also);
+    }
+
+    private void rank(Descent descent) {
+        parents.rows(LineageRows.parents(descent));
+    }
+
+    /** Draws the figure in the colours of the new theme. */
+    @Inject
+    @org.eclipse.e4.core.di.annotations.Optional
+    void theme(@UIEventTopic(Topics.THEME) String id) {
+        Optional.ofNullable(figure).ifPresent(FigurePane::redraw);
+    }
+
+    /** Puts the keyboard into the time line. */
+    @Focus
+    void focus() {
+        versions.control().setFocus();
+    }
+}
