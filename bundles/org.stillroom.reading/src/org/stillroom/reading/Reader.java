@@ -46,7 +46,7 @@ public final class Reader {
 
     /** Returns a reader that knows ingredients by a thesaurus. */
     public static Reader of(Thesaurus thesaurus) {
-        return new Reader(RecipeReader.standard());
+        return new Reader(RecipeReader.with(thesaurus));
     }
 
     /** Returns a reader with the vocabularies that ship with the program. */
@@ -78,7 +78,7 @@ public final class Reader {
             }
         }
         List<Reading> corrected = LineCorrections.apply(readings, source, decided, problems);
-        List<Reading> linked = References.resolve(corrected, source.text());
+        List<Reading> linked = link(corrected, source);
         return new BookReading(source, cut.sections(), linked, problems);
     }
 
@@ -96,7 +96,13 @@ public final class Reader {
                         ? cut.witnesses().get(0)
                         : Witnesses.whole(source);
         Reading reading = recipe(source.text(), source.text(), witness, where);
-        return References.resolve(List.of(reading), source.text()).get(0);
+        return link(List.of(reading), source).get(0);
+    }
+
+    private List<Reading> link(List<Reading> readings, Source source) {
+        Circumstances where = source.bibliography().circumstances();
+        return References.resolve(
+                readings, source.text(), phrase -> grammar.readLine(phrase, where));
     }
 
     private Reading recipe(

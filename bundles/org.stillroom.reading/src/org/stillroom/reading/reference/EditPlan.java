@@ -1,0 +1,319 @@
+package org.stillroom.reading.reference;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.stillroom.model.number.Rational;
+import org.stillroom.model.reading.Amount;
+import org.stillroom.model.reading.Doubt;
+import org.stillroom.model.reading.Ingredient;
+import org.stillroom.model.reading.ReadingLine;
+import org.stillroom.model.reading.Reference.Edit;
+import org.stillroom.model.text.FoldedText;
+import org.stillroom.model.text.Span;
+
+/**
+ * Applies the changes of a reference to the lines of the other recipe.
+ *
+ * <p>A replaced ingredient keeps the amount unless the words give another. A change that does not
+ * fit the other recipe is a doubt.
+ */
+final class EditPlan {
+
+    private final List<ReadingLine> lines;
+    private final List<ReadingLine> added = new ArrayList<>();
+    private final List<Edit> edits = new ArrayList<>();
+    private final List<Doubt> doubts = new ArrayList<>();
+    private final FoldedText folded;
+    private final int offset;
+    private final Function<String, List<ReadingLine>> reader;
+    private final Categories categories = Categories.house();
+
+    /**
+     * Starts from the other recipe.
+     *
+     * @param base its lines
+     * @param folded the folded body that the changes stand in
+     * @param offset where that body starts in the source
+     * @param reader reads a phrase into lines
+     */
+    EditPlan(
+            List<ReadingLine> base,
+            FoldedText folded,
+            int offset,
+            Function<String, List<ReadingLine>> reader) {
+        this.lines = new ArrayList<>(base);
+        this.folded = folded;
+        this.offset = offset;
+        this.reader = reader;
+    }
+
+    List<ReadingLine> lines() {
+        return lines;
+    }
+
+    List<ReadingLine> added() {
+        return added;
+    }
+
+    List<Edit> edits() {
+        return edits;
+    }
+
+    List<Doubt> doubts() {
+        return doubts;
+    }
+
+    /** Carries out one change; a change that names nothing is passed over. */
+    void apply(RawEdit raw) {
+        boolean needs = raw.op() != RawEdit.Op.REMOVE && raw.op() != RawEdit.Op.AMOUNT;
+        if (needs && read(raw.to(), raw.toStart()).ingredientName().isBlank()) {
+            return;
+        }
+        switch (raw.op()) {
+            case REPLACE -> replace(raw, find(raw.from()));
+            case WITH -> with(raw);
+            case ADD -> add(raw);
+            case REMOVE -> remove(raw);
+            case AMOUNT -> amount(raw);
+        }
+    }
+
+    /** Returns the line that words name, or -1. */
+    int find(String words) {
+        int best = -1;
+        int most = 0;
+        for (int i = 0; i < lines.size(); i++) {
+            int agreement = Categories.agreement(words, lines.get(i).ingredientName());
+            if (agreement > most) {
+                most = agreement;
+                best = i;
+            }
+        }
+        return best;
+    }
+
+    private void replace(RawEdit raw, int at) {
+        ReadingLine to = read(raw.to(), raw.toStart());
+        if (at < 0) {
+            Optional<String> category = categories.of(raw.from());
+            at = category.map(this::only).orElse(-1);
+        }
+        if (at < 0) {
+            missing(raw, "“" + raw.from() + "” is to be replaced, and the other recipe does not name it.");
+            edits.add(new Edit.Replace(raw.from(), to.ingredientName()));
+            added.add(to);
+            return;
+        }
+        edits.add(new Edit.Replace(lines.get(at).ingredientName(), to.ingredientName()));
+        lines.set(at, replaced(lines.get(at), to));
+    }
+
+    /** What is of its kind gives way; where nothing is, the thing comes on top. */
+    private void with(RawEdit raw) {
+        ReadingLine to = read(raw.to(), raw.toStart());
+        String name = to.ingredientName();
+        int same = find(name);
+        boolean measured = to.amount().quantity().isPresent();
+        boolean exact = same >= 0
+                && Categories.agreement(name, lines.get(same).ingredientName()) == 3;
+        if (exact && measured) {
+            edits.add(new Edit.Remove(lines.get(same).ingredientName()));
+            edits.add(new Edit.Add(to));
+            lines.set(same, withAmount(lines.get(same), to));
+            return;
+        }
+        int at = same >= 0 ? same : categories.of(name).map(this::likely).orElse(-1);
+        boolean article = raw.to().startsWith("an ") || raw.to().startsWith("a ");
+        if (at >= 0 && !(article && measured && same < 0)) {
+            edits.add(new Edit.Replace(lines.get(at).ingredientName(), name));
+            lines.set(at, replaced(lines.get(at), to));
+        } else {
+            edits.add(new Edit.Add(to));
+            added.add(to);
+        }
+    }
+
+    /** The only line of a category, or the only strong line where the category is strong. */
+    private int likely(String category) {
+        int same = only(category);
+        if (same >= 0 || !Categories.isStrong(category)) {
+            return same;
+        }
+        int found = -1;
+        for (int i = 0; i < lines.size(); i++) {
+            Optional<String> there = categories.of(lines.get(i).ingredientName());
+            if (there.filter(Categories::isStrong).isPresent()) {
+                if (found >= 0) {
+                    return -1;
+                }
+                found = i;
+            }
+        }
+        return found;
+    }
+
+    private int only(String category) {
+        int found = -1;
+        for (int i = 0; i < lines.size(); i++) {
+            Optional<String> there = categories.of(lines.get(i).ingredientName());
+            if (there.filter(c -> Categories.alike(c, category)).isPresent()) {
+                if (found >= 0) {
+                    return category.equals("spirit") ? found : -1;
+                }
+                found = i;
+            }
+        }
+        return found;
+    }
+
+    private void add(RawEdit raw) {
+        ReadingLine line = read(raw.to(), raw.toStart());
+        edits.add(new Edit.Add(line));
+        added.add(line);
+    }
+
+    private void remove(RawEdit raw) {
+        int at = find(raw.from());
+        if (at < 0) {
+            at = categories.of(raw.from()).map(this::only).orElse(-1);
+        }
+        if (at < 0) {
+            edits.add(new Edit.Remove(raw.from()));
+            missing(raw, "“" + raw.from() + "” is to be left out, and the other recipe does not name it.");
+            return;
+        }
+        edits.add(new Edit.Remove(lines.get(at).ingredientName()));
+        lines.remove(at);
+    }
+
+    /** “Half the gentian”, “twice the sugar”, “reduce bourbon to 1 oz.”. */
+    private void amount(RawEdit raw) {
+        int at = find(raw.from());
+        if (at < 0) {
+            doubt(raw, "The amount of “" + raw.from() + "” changes, and the other recipe does not name it.");
+            return;
+        }
+        ReadingLine line = lines.get(at);
+        Optional<Rational> factor = factor(raw.to());
+        Optional<ReadingLine> stated = factor.isEmpty()
+                ? Optional.of(read(raw.to() + " " + raw.from(), raw.toStart()))
+                        .filter(l -> l.amount().quantity().isPresent())
+                        .filter(l -> !raw.to().contains("more") && !raw.to().contains("less"))
+                : Optional.empty();
+        ReadingLine changed;
+        if (factor.isPresent() && line.amount().quantity().isPresent()) {
+            changed = times(line, factor.get());
+        } else if (stated.isPresent()) {
+            changed = withAmount(line, stated.get());
+        } else if (moreOrLess(raw, line).isPresent()) {
+            changed = moreOrLess(raw, line).get();
+        } else {
+            doubt(raw, "The words change an amount (“" + raw.to() + "”) without saying to how much.");
+            return;
+        }
+        edits.add(new Edit.Remove(line.ingredientName()));
+        edits.add(new Edit.Add(changed));
+        lines.set(at, changed);
+    }
+
+    /** “Half a pound more”: the sum or the rest, where both amounts are of one measure. */
+    private Optional<ReadingLine> moreOrLess(RawEdit raw, ReadingLine line) {
+        String stated = raw.to().replaceAll(" (?:more|less)$", "");
+        if (stated.equals(raw.to()) || line.amount().quantity().isEmpty()) {
+            return Optional.empty();
+        }
+        ReadingLine change = read(stated + " of " + raw.from(), raw.toStart());
+        if (change.amount().quantity().isEmpty() || !change.measure().equals(line.measure())) {
+            return Optional.empty();
+        }
+        Rational there = line.amount().quantity().get();
+        Rational by = change.amount().quantity().get();
+        Rational sum = raw.to().endsWith("more") ? there.plus(by) : there.minus(by);
+        Amount amount = new Amount(line.amount().kind(), Optional.of(sum), Optional.empty());
+        return sum.signum() <= 0
+                ? Optional.empty()
+                : Optional.of(
+                        new ReadingLine(
+                                line.text(), line.span(), line.kind(), amount, line.measure(),
+                                line.size(), line.ingredient(), line.amountSpan(),
+                                line.confidence(), List.of()));
+    }
+
+    private static Optional<Rational> factor(String words) {
+        if (words.startsWith("doubl") || words.startsWith("twice")) {
+            return Optional.of(Rational.of(2));
+        }
+        if (words.startsWith("treble")) {
+            return Optional.of(Rational.of(3));
+        }
+        return words.equals("half") || words.startsWith("half as")
+                ? Optional.of(Rational.of(1, 2))
+                : Optional.empty();
+    }
+
+    private static ReadingLine times(ReadingLine line, Rational factor) {
+        Amount old = line.amount();
+        Amount amount =
+                new Amount(
+                        old.kind(),
+                        old.quantity().map(factor::times),
+                        old.quantityMax().map(factor::times));
+        return new ReadingLine(
+                line.text(), line.span(), line.kind(), amount, line.measure(), line.size(),
+                line.ingredient(), line.amountSpan(), line.confidence(), List.of());
+    }
+
+    private static ReadingLine withAmount(ReadingLine line, ReadingLine stated) {
+        return new ReadingLine(
+                stated.text(), stated.span(), line.kind(), stated.amount(), stated.measure(),
+                stated.size(), line.ingredient(), stated.amountSpan(), stated.confidence(), List.of());
+    }
+
+    private static ReadingLine replaced(ReadingLine line, ReadingLine to) {
+        boolean measured = to.amount().quantity().isPresent() && !to.measure().equals("unstated");
+        ReadingLine amount = measured ? to : line;
+        return new ReadingLine(
+                line.text(), line.span(), line.kind(), amount.amount(), amount.measure(),
+                amount.size(), to.ingredient(), line.amountSpan(), line.confidence(), List.of());
+    }
+
+    /** Reads words of the body; what the grammar cannot read is taken as a name. */
+    private ReadingLine read(String words, int start) {
+        int end = Math.min(folded.folded().length(), start + words.length());
+        Span printed = folded.toPrinted(Math.min(start, end), end).shift(offset);
+        for (ReadingLine line : reader.apply(words)) {
+            if (!line.ingredientName().isBlank()) {
+                return moved(line, printed, words);
+            }
+        }
+        String name = words.replaceAll("^(?:the|an?|some|of) ", "").strip();
+        Ingredient ingredient = new Ingredient(name, printed, List.of(), List.of());
+        return new ReadingLine(
+                words, printed, org.stillroom.model.reading.LineKind.MEASURED, Amount.UNSTATED,
+                "unstated", Optional.empty(), Optional.of(ingredient), Optional.empty(),
+                org.stillroom.model.reading.Confidence.of(0.6), List.of());
+    }
+
+    private static ReadingLine moved(ReadingLine line, Span printed, String words) {
+        Optional<Ingredient> ingredient =
+                line.ingredient()
+                        .map(i -> new Ingredient(i.name(), printed, i.senses(), i.preparations()));
+        return new ReadingLine(
+                words, printed, line.kind(), line.amount(), line.measure(), line.size(), ingredient,
+                Optional.empty(), line.confidence(), List.of());
+    }
+
+    private void missing(RawEdit raw, String reason) {
+        if (!lines.isEmpty()) {
+            doubt(raw, reason);
+        }
+    }
+
+    private void doubt(RawEdit raw, String reason) {
+        int end = Math.min(raw.end(), folded.folded().length());
+        int start = Math.min(raw.start(), end);
+        doubts.add(new Doubt(reason, folded.toPrinted(start, end).shift(offset), 0.5));
+    }
+}

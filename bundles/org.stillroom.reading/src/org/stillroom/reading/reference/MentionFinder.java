@@ -1,0 +1,280 @@
+package org.stillroom.reading.reference;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Finds the words by which a recipe sends the reader to another one.
+ *
+ * <p>Looks at the folded body only as far as {@link #REACH} characters.
+ */
+final class MentionFinder {
+
+    static final int REACH = 700;
+    private static final int SHORT = 45;
+
+    /** Orders that take over one step of another recipe, not the drink. */
+    private static final Pattern STEP =
+            Pattern.compile(
+                    "(season|freeze|strain|garnish|trim|decorate|ornament|finish|bottle|sweeten)"
+                            + "(ed)?( it)? (the )?$");
+    private static final Pattern SEVERAL =
+            Pattern.compile(
+                    "either of the (above|foregoing)|(the )?two (foregoing|above|last)"
+                            + "|(above|foregoing) two|both (of )?the (above|foregoing)");
+    private static final Pattern NUMBER =
+            Pattern.compile(
+                    "\\b(?:same as|like|as in|as for|as|see|from|of|to|in|for)? ?(?:the )?"
+                            + "(?:no|number|recipe no|receipt no|recipe|receipt)[.,]? ?(\\d{1,4})\\b"
+                            + "|\\b(?:same as|made like|made as|as in|see) (\\d{1,4})\\b(?! ?(?:oz|lb))");
+    private static final Pattern TITLE =
+            Pattern.compile(
+                    "\\b(?:same (?:way |manner )?as(?: for| in| with)?|exactly as|just as|as for"
+                            + "|as in|as with|like|see|similar(?:ly)? to|manner (?:of|as)|way as"
+                            + "|proceed as|follow|everything in|times|(?:made|make|mix|prepare|prepared"
+                            + "|serve) as|in all else as|respects as|as) "
+                            + "(?:directed |described )?(?:for |in |with |to )?"
+                            + "(?:that of |those of )?(?:the |an? |other )*");
+    private static final Pattern LAST_BUT_ONE =
+            Pattern.compile("(the )?(one before (the )?last|last but one|first of these)");
+    private static final Pattern BEFORE =
+            Pattern.compile(
+                    "\\b(?:as|like|to|from|than|of|follow|same as|in|with) (?:the |that |directions )*"
+                            + "(?:foregoing|preceding|above|previous|last|former|before)"
+                            + "(?: one| recipe| receipt| drink| directions)?\\b"
+                            + "|\\b(?:directions|recipe|receipt) above\\b"
+                            + "|^(?:the )?(?:previous|preceding|foregoing|above|last)(?: one)?\\b"
+                            + "|\\bthe foregoing\\b|\\babove fashion\\b|\\babove recipe\\b");
+    private static final Pattern SAME =
+            Pattern.compile(
+                    "^(?:ditto|do\\.|idem|dito)\\b|\\bditto\\b(?=[,.; ]|$)"
+                            + "|\\b(?:in )?(?:exactly |precisely |just |much )*(?:the )?same "
+                            + "(?:way|manner|fashion|style|potion|sort of drink)\\b|\\bin like manner\\b"
+                            + "|\\b(?:otherwise |precisely |exactly )*the same\\b(?= ?[,.;:]| with| but"
+                            + "| without| using| substituting| only| made| less| in (?:equal|all)| and"
+                            + "| except|$)"
+                            + "|^same\\b|\\bmutatis mutandis\\b|\\botherwise (?:the same|as (?:given|"
+                            + "above|before))\\b|\\bin (?:all )?other respects\\b|^similarly\\b"
+                            + "|\\bsame\\b(?= ?[,.;]| (?:with|but|using|substituting))");
+    private static final Pattern EDIT_ALONE =
+            Pattern.compile(
+                    "^(?:substitut|without the |replace |leave out |omit )"
+                            + "|\\bin (?:the )?(?:place|stead|room) of\\b|\\btakes? the place of\\b"
+                            + "|\\bvice\\b|\\binstead of\\b");
+    private static final Pattern OPENING =
+            Pattern.compile(
+                    "^[a-z0-9'’\\- ]{3,60}?(?=,| with | without | plus | topped | but | in a | using "
+                            + "| to which | is made into | made with |\\.$)");
+
+    private final TitleIndex titles;
+
+    MentionFinder(TitleIndex titles) {
+        this.titles = titles;
+    }
+
+    /** Returns the words that send from a recipe, given by its place, to another. */
+    Optional<Mention> find(String folded, String printed, int from) {
+        String body = folded.substring(0, Math.min(REACH, folded.length()));
+        return several(body)
+                .or(() -> numbered(body, from))
+                .or(() -> titled(body, printed, from))
+                .or(() -> before(body, LAST_BUT_ONE, 2))
+                .or(() -> before(body, BEFORE, 1))
+                .or(() -> before(body, SAME, 1))
+                .or(() -> opening(body, from))
+                .or(() -> editAlone(body, folded.length()));
+    }
+
+    private static Optional<Mention> several(String body) {
+        Matcher m = SEVERAL.matcher(body);
+        return m.find()
+                ? Optional.of(new Mention(
+                        Mention.Kind.SEVERAL, Optional.empty(), 0, m.start(), m.end(), true))
+                : Optional.empty();
+    }
+
+    private Optional<Mention> numbered(String body, int from) {
+        Matcher m = NUMBER.matcher(body);
+        while (m.find()) {
+            String number = m.group(1) != null ? m.group(1) : m.group(2);
+            boolean inTitle = m.group(1) != null && m.start() > 0
+                    && Character.isLetterOrDigit(body.charAt(m.start()))
+                    && m.group().startsWith("no");
+            if (!inTitle && (titles.number(number, from).isPresent() || m.start() < 12)) {
+                return Optional.of(new Mention(
+                        Mention.Kind.NUMBER, Optional.of(number), 0, m.start(), m.end(),
+                        isWhole(body, m.start())));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static boolean isWhole(String body, int start) {
+        return !STEP.matcher(body.substring(Math.max(0, start - 24), start)).find();
+    }
+
+    /** A trigger and the longest words after it that are a title, whole before in part. */
+    private Optional<Mention> titled(String body, String printed, int from) {
+        Optional<Mention> part = Optional.empty();
+        Matcher m = TITLE.matcher(body);
+        while (m.find()) {
+            int start = m.start();
+            int name = m.end();
+            boolean strong = isStrong(m.group());
+            for (int end : ends(body, name)) {
+                String words = body.substring(name, end);
+                if (titles.exact(words, from).isPresent()) {
+                    return Optional.of(mention(body, name, start, end, from));
+                }
+            }
+            int end = phraseEnd(body, name);
+            String words = body.substring(name, end);
+            boolean partly = part.isEmpty() && titles.partly(words, from).isPresent()
+                    && words.chars().anyMatch(Character::isLetter);
+            boolean fits = m.group().contains("same") || m.group().startsWith("as")
+                    || m.group().contains(" as ")
+                    || m.group().startsWith("see") || m.group().contains("like");
+            if (partly && fits) {
+                part = Optional.of(mention(words, start, end, body));
+            } else if (part.isEmpty() && strong && end > name && start < 40
+                    && namesSomething(words, printed)) {
+                part = Optional.of(mention(words, start, end, body));
+            }
+        }
+        return part;
+    }
+
+    private static boolean isStrong(String trigger) {
+        return trigger.startsWith("see ") || trigger.contains("same as") || trigger.contains("made as")
+                || trigger.contains("like ") || trigger.contains("as for");
+    }
+
+    /** Tells whether words were printed with a capital, as a title is. */
+    private static boolean namesSomething(String words, String printed) {
+        if (words.isBlank() || words.startsWith("above") || words.startsWith("foregoing")
+                || words.startsWith("preceding") || words.startsWith("last")) {
+            return false;
+        }
+        String first = words.split(" ")[0];
+        if (first.length() < 3) {
+            return false;
+        }
+        String capital = Character.toUpperCase(first.charAt(0)) + first.substring(1);
+        return printed.contains(capital);
+    }
+
+    /** Leaves off words at the end that do not make the title another one. */
+    private Mention mention(String body, int name, int start, int end, int from) {
+        int shortest = end;
+        OptionalInt target = titles.exact(body.substring(name, end), from);
+        for (int shorter : ends(body, name)) {
+            if (shorter < shortest
+                    && titles.exact(body.substring(name, shorter), from).equals(target)) {
+                shortest = shorter;
+            }
+        }
+        return mention(body.substring(name, shortest), start, shortest, body);
+    }
+
+    private static Mention mention(String words, int start, int end, String body) {
+        return new Mention(
+                Mention.Kind.TITLE, Optional.of(words.strip()), 0, start, end, isWhole(body, start));
+    }
+
+    /** Returns where a title of eight words or fewer may end, longest first. */
+    private static int[] ends(String body, int from) {
+        int[] ends = new int[8];
+        int n = 0;
+        int at = from;
+        while (n < 8 && at < body.length()) {
+            while (at < body.length() && (body.charAt(at) == ' ' || body.charAt(at) == ',')) {
+                at++;
+            }
+            int end = at;
+            while (end < body.length() && isName(body.charAt(end))) {
+                end++;
+            }
+            if (end == at) {
+                break;
+            }
+            ends[n++] = end;
+            at = end;
+            boolean dot = at < body.length() && body.charAt(at) == '.';
+            boolean goesOn = dot && at + 2 < body.length() && Character.isDigit(body.charAt(at + 2))
+                    || dot && end - ends[n - 1] < 3 && body.startsWith("st.", end - 2);
+            at = goesOn ? at + 1 : at;
+        }
+        int[] longestFirst = new int[n];
+        for (int i = 0; i < n; i++) {
+            longestFirst[i] = ends[n - 1 - i];
+        }
+        return longestFirst;
+    }
+
+    private static boolean isName(char c) {
+        return Character.isLetterOrDigit(c) || "'’-&".indexOf(c) >= 0;
+    }
+
+    private static final Pattern PHRASE_END =
+            Pattern.compile(
+                    "[,;:.()]|$| (?:with|but|using|without|substituting|except|and|only|less|plus|is"
+                            + "|leaving|omitting|adding|wanting|in|made|minus|instead)\\b");
+
+    private static int phraseEnd(String body, int from) {
+        Matcher m = PHRASE_END.matcher(body);
+        return m.find(from) ? Math.min(m.start(), from + 60) : Math.min(body.length(), from + 60);
+    }
+
+    private static Optional<Mention> before(String body, Pattern pattern, int back) {
+        Matcher m = pattern.matcher(body);
+        while (m.find()) {
+            boolean early = m.start() < 60 || countWords(body) <= SHORT;
+            String rest = body.substring(m.end()).stripLeading();
+            boolean thing = rest.startsWith("mixture") || rest.startsWith("ingredients")
+                    || rest.startsWith("quantit") || rest.startsWith("proportion")
+                    || rest.startsWith("syrup") || rest.startsWith("of ");
+            if (early && !thing) {
+                return Optional.of(new Mention(
+                        Mention.Kind.BEFORE, Optional.empty(), back, m.start(), m.end(),
+                        isWhole(body, m.start())));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static int countWords(String body) {
+        return body.isBlank() ? 0 : body.strip().split(" ").length;
+    }
+
+    /** A body that starts with another recipe's title: “Groyne, topped with champagne”. */
+    private Optional<Mention> opening(String body, int from) {
+        Matcher m = OPENING.matcher(body);
+        if (m.find() && countWords(body) <= SHORT) {
+            for (int end : ends(body, 0)) {
+                if (end <= m.end() && titles.exact(body.substring(0, end), from).isPresent()) {
+                    return Optional.of(mention(body, 0, 0, end, from));
+                }
+            }
+        }
+        int in = body.lastIndexOf(" in a ");
+        if (in > 0 && countWords(body) < 14) {
+            int end = phraseEnd(body, in + 6);
+            String words = body.substring(in + 6, end);
+            if (titles.exact(words, from).isPresent()) {
+                return Optional.of(mention(words, in, end, body));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** A short body that only says what to change stands for the recipe before it. */
+    private static Optional<Mention> editAlone(String body, int length) {
+        boolean brief = length < REACH && countWords(body) <= 22;
+        return brief && EDIT_ALONE.matcher(body).find()
+                ? Optional.of(new Mention(
+                        Mention.Kind.BEFORE, Optional.empty(), 1, 0, 0, true))
+                : Optional.empty();
+    }
+}
