@@ -105,10 +105,12 @@ class SystemInferenceTests {
             SystemPosterior p = judge(row);
             double score = brier(p, row.get("system"));
             scores.computeIfAbsent(row.get("half"), h -> new ArrayList<>()).add(score);
-            report.add(
-                    String.format(
-                            Locale.ROOT, "%.3f %s %s | %s", score, row.get("id"),
-                            row.get("system"), p.reason()));
+            if (row.get("half").equals("A")) {
+                report.add(
+                        String.format(
+                                Locale.ROOT, "%.3f %s %s | %s", score, row.get("id"),
+                                row.get("system"), p.reason()));
+            }
             assertFalse(p.reason().isBlank());
         }
         report.sort((a, b) -> b.compareTo(a));
@@ -125,19 +127,25 @@ class SystemInferenceTests {
     }
 
     private static SystemPosterior judge(Map<String, String> row) {
+        return TABLE.forBook(BookContext.ofWords(measures(row.get("text"))))
+                .systems(at(row.get("place"), row.get("date"), row.get("trade"), "en"));
+    }
+
+    /** Finds the words of measure in a sentence, three words at a time, then two, then one. */
+    private static Set<String> measures(String text) {
         Set<String> words = new HashSet<>();
-        Arrays.stream(row.getOrDefault("measures", "").split("[;,]"))
-                .map(String::strip)
-                .filter(s -> !s.isEmpty())
-                .forEach(
-                        w ->
-                                TABLE.words().find(w)
-                                        .map(MeasureWord::word)
-                                        .ifPresent(words::add));
-        return TABLE.forBook(BookContext.ofWords(words))
-                .systems(
-                        at(row.get("place"), row.get("date"), row.get("trade"),
-                                row.get("language")));
+        String[] tokens = text.toLowerCase(Locale.ROOT).split("[^\\p{L}]+");
+        for (int i = 0; i < tokens.length; i++) {
+            for (int n = Math.min(3, tokens.length - i); n > 0; n--) {
+                String phrase = String.join(" ", Arrays.copyOfRange(tokens, i, i + n));
+                Optional<String> word = TABLE.words().find(phrase).map(MeasureWord::word);
+                if (word.isPresent() && phrase.length() > 1) {
+                    words.add(word.get());
+                    break;
+                }
+            }
+        }
+        return words;
     }
 
     private static double brier(SystemPosterior p, String truth) {
