@@ -21,6 +21,12 @@ import org.stillroom.ingredients.spelling.Words;
 public final class IngredientLexicon {
 
     private static final int PREFIX = 2;
+    private static final Set<String> COUNTED =
+            Set.of("lump", "lumps", "piece", "pieces", "slice", "slices", "sprig", "sprigs", "bunch",
+                    "cube", "cubes", "pinch", "stick", "sticks", "blade", "blades", "block", "leaf",
+                    "bottle", "scoop", "knob", "knobs", "square", "squares", "race", "races", "cake",
+                    "branch", "quarter", "wedge", "strip", "dish", "cone", "hunk", "chunk", "print",
+                    "pat", "nut", "walnut", "pod", "pods", "quill", "quills", "bouquet");
     private static final Set<String> READ_EVERYWHERE = Set.of("en", "la", "fr");
 
     private final Map<String, List<String>> sensesByKey;
@@ -56,7 +62,7 @@ public final class IngredientLexicon {
             for (Label label : sense.getValue()) {
                 List<String> words = Words.of(label.text());
                 String key = Words.key(words);
-                if (key.isEmpty() || !isRead(label, language)) {
+                if (key.isEmpty() || !isRead(label, language) || isMeasured(words)) {
                     continue;
                 }
                 senses.computeIfAbsent(key, k -> new LinkedHashSet<>()).add(sense.getKey());
@@ -66,6 +72,11 @@ public final class IngredientLexicon {
         Map<String, List<String>> byKey = new HashMap<>();
         senses.forEach((key, ids) -> byKey.put(key, List.copyOf(ids)));
         return new IngredientLexicon(byKey, most);
+    }
+
+    /** “Lump of sugar” is a measure and a name to the reader, not a name. */
+    private static boolean isMeasured(List<String> words) {
+        return words.size() > 2 && words.get(1).equals("of") && COUNTED.contains(words.get(0));
     }
 
     /** Names that mean an ingredient in one trade alone are too common words to be looked for. */

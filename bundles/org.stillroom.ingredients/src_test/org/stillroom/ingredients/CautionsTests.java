@@ -41,7 +41,7 @@ class CautionsTests {
         "tansy, STOP", // 21 CFR 172.510
         "Peruvian bark, RESTRICTED", // 21 CFR 172.575
         "bitter almonds, STOP", // 88/388/EEC
-        "noyeau, RESTRICTED", // 88/388/EEC
+        "noyeau, STOP", // 88/388/EEC
         "peach kernels, STOP", // 88/388/EEC
         "laurel water, STOP", // Accum 1820
         "pennyroyal, STOP", // 88/388/EEC
