@@ -1,12 +1,5 @@
 package org.stillroom.measures;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import org.stillroom.measures.knowledge.Authority;
 import org.stillroom.measures.knowledge.Authority.Content;
 import org.stillroom.measures.knowledge.Authority.Role;
@@ -19,6 +12,14 @@ import org.stillroom.measures.system.Where;
 import org.stillroom.model.explain.Citation;
 import org.stillroom.model.reading.Size;
 import org.stillroom.model.source.Trade;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** Gathers the statements that answer a question and weighs each of them. */
 final class Gathering {
@@ -126,8 +127,7 @@ final class Gathering {
         if (specific) {
             boolean exactly = spoken.stream().anyMatch(a -> isAbout(a, false));
             List<Authority> about =
-                    new ArrayList<>(
-                            spoken.stream().filter(a -> isAbout(a, !exactly)).toList());
+                    new ArrayList<>(spoken.stream().filter(a -> isAbout(a, !exactly)).toList());
             if (dimension == Dimension.VOLUME) {
                 about.addAll(general);
             }

@@ -1,23 +1,28 @@
 package org.stillroom.measures;
 
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import org.stillroom.measures.knowledge.Authority;
 import org.stillroom.measures.knowledge.AuthorityReader;
+import org.stillroom.measures.knowledge.Dimension;
 import org.stillroom.measures.knowledge.MeasureWord;
 import org.stillroom.measures.knowledge.MeasureWords;
 import org.stillroom.measures.knowledge.Row;
 import org.stillroom.measures.knowledge.Rows;
 import org.stillroom.measures.knowledge.UnitTable;
 import org.stillroom.measures.knowledge.Works;
+import org.stillroom.measures.physics.Densities;
 import org.stillroom.measures.place.Gazetteer;
 import org.stillroom.measures.system.SystemInference;
 import org.stillroom.measures.system.Systems;
 import org.stillroom.model.explain.Citation;
+import org.stillroom.model.number.Rational;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /** Everything that is known about measures: ours, and what a library adds. */
 record Knowledge(
@@ -28,7 +33,8 @@ record Knowledge(
         Systems systems,
         SystemInference inference,
         Map<String, List<Authority>> authorities,
-        List<SizeFactor> sizes) {
+        List<SizeFactor> sizes,
+        Densities densities) {
 
     /** How a word about size changes an amount. */
     record SizeFactor(
@@ -53,7 +59,8 @@ record Knowledge(
                 systems,
                 new SystemInference(systems, units),
                 byWord(read.authorities()),
-                readSizes());
+                readSizes(),
+                Densities.shipped());
     }
 
     private static List<SizeFactor> readSizes() {
@@ -72,8 +79,7 @@ record Knowledge(
 
     private static Map<String, List<Authority>> byWord(List<Authority> authorities) {
         Map<String, List<Authority>> byWord = new HashMap<>();
-        authorities.forEach(
-                a -> byWord.computeIfAbsent(a.word(), w -> new ArrayList<>()).add(a));
+        authorities.forEach(a -> byWord.computeIfAbsent(a.word(), w -> new ArrayList<>()).add(a));
         byWord.replaceAll((w, list) -> List.copyOf(list));
         return Collections.unmodifiableMap(byWord);
     }
@@ -83,16 +89,30 @@ record Knowledge(
         authorities.values().forEach(all::addAll);
         all.addAll(more);
         return new Knowledge(
-                works, units, moreWords, places, systems, inference, byWord(all), sizes);
+                works, units, moreWords, places, systems, inference, byWord(all), sizes, densities);
     }
 
     Knowledge with(Gazetteer morePlaces) {
         return new Knowledge(
-                works, units, words, morePlaces, systems, inference, authorities, sizes);
+                works, units, words, morePlaces, systems, inference, authorities, sizes, densities);
     }
 
+    /** Returns what is said about a word; juice that was weighed is given as a volume. */
     List<Authority> of(String word) {
-        return authorities.getOrDefault(word, List.of());
+        List<Authority> said = authorities.getOrDefault(word, List.of());
+        boolean fruit =
+                words.canonical(word).filter(w -> w.kind() == MeasureWord.Kind.FRUIT).isPresent();
+        return fruit ? said.stream().map(this::poured).toList() : said;
+    }
+
+    private Authority poured(Authority weighed) {
+        if (weighed.dimension() != Dimension.MASS || weighed.content().isEmpty()) {
+            return weighed;
+        }
+        return densities
+                .of(weighed.of() + " juice")
+                .map(d -> weighed.poured(Rational.of(BigDecimal.valueOf(d.density().likely()))))
+                .orElse(weighed);
     }
 
     Optional<SizeFactor> size(String size, String dimension) {
@@ -107,16 +127,17 @@ record Knowledge(
         if (thing.isEmpty()) {
             return question;
         }
-        boolean spokenOf =
-                words.find(question.word())
-                        .filter(
-                                w ->
-                                        w.kind() == MeasureWord.Kind.FRUIT
-                                                || of(w.word()).stream()
-                                                        .anyMatch(a -> a.isAbout(thing)))
-                        .isPresent();
-        boolean needed = spokenOf || isOnlyAboutStuffs(question.word());
-        return needed ? question : question.about(question.matter(), "");
+        Optional<MeasureWord> word = words.find(question.word());
+        String one = thing.endsWith("s") ? thing.substring(0, thing.length() - 1) : thing;
+        for (String name : List.of(thing, one)) {
+            if (word.filter(w -> of(w.word()).stream().anyMatch(a -> a.isAbout(name)))
+                    .isPresent()) {
+                return question.about(question.matter(), name);
+            }
+        }
+        return isOnlyAboutStuffs(question.word())
+                ? question
+                : question.about(question.matter(), "");
     }
 
     /** Tells whether every statement about a word names a stuff, so that another has no figure. */

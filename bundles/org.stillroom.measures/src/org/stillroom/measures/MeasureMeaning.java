@@ -1,12 +1,13 @@
 package org.stillroom.measures;
 
-import java.util.List;
-import java.util.Optional;
 import org.stillroom.measures.knowledge.Dimension;
 import org.stillroom.measures.system.SystemPosterior;
 import org.stillroom.model.estimate.Estimate;
 import org.stillroom.model.explain.Explanation;
 import org.stillroom.model.number.Rational;
+
+import java.util.List;
+import java.util.Optional;
 
 /** What a word of measure meant in given circumstances. */
 public sealed interface MeasureMeaning {
@@ -95,8 +96,7 @@ public sealed interface MeasureMeaning {
      * @param warnings what is known to be wrong
      * @param explanation the reason with what it rests on
      */
-    record Unmeasured(
-            String word, String reason, List<String> warnings, Explanation explanation)
+    record Unmeasured(String word, String reason, List<String> warnings, Explanation explanation)
             implements MeasureMeaning {
 
         /** Keeps the warnings unchangeable. */
@@ -124,7 +124,10 @@ public sealed interface MeasureMeaning {
                     nearest.isEmpty()
                             ? ""
                             : " The nearest known are " + String.join(", ", nearest) + ".";
-            return "“" + word + "” is no measure known here." + near
+            return "“"
+                    + word
+                    + "” is no measure known here."
+                    + near
                     + " A row in knowledge/measures.csv can define it.";
         }
 

@@ -1,8 +1,9 @@
 package org.stillroom.measures;
 
-import java.util.Optional;
 import org.stillroom.model.reading.Size;
 import org.stillroom.model.source.Circumstances;
+
+import java.util.Optional;
 
 /**
  * A question after one word of measure.

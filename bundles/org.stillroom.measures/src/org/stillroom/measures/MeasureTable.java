@@ -1,11 +1,5 @@
 package org.stillroom.measures;
 
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import org.stillroom.measures.knowledge.Authority;
 import org.stillroom.measures.knowledge.AuthorityReader;
 import org.stillroom.measures.knowledge.LegalUnit;
@@ -20,6 +14,13 @@ import org.stillroom.measures.system.Where;
 import org.stillroom.model.explain.Problem;
 import org.stillroom.model.reading.Size;
 import org.stillroom.model.source.Circumstances;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * What words of measure meant, by place, date and trade.
@@ -72,8 +73,7 @@ public final class MeasureTable {
         List<Problem> problems = new ArrayList<>(rows.problems());
         problems.addAll(read.problems());
         return new Extended(
-                new MeasureTable(knowledge.with(read.authorities(), read.words()), book),
-                problems);
+                new MeasureTable(knowledge.with(read.authorities(), read.words()), book), problems);
     }
 
     /**
@@ -189,7 +189,9 @@ public final class MeasureTable {
 
     /** Returns everything that is said about a word, whatever the circumstances. */
     public List<Authority> authorities(String word) {
-        return knowledge.words().find(word)
+        return knowledge
+                .words()
+                .find(word)
                 .map(MeasureWord::word)
                 .map(knowledge::of)
                 .orElse(List.of());

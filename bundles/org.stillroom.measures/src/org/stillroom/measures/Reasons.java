@@ -1,15 +1,16 @@
 package org.stillroom.measures;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
 import org.stillroom.measures.MeasureMeaning.Answer;
 import org.stillroom.measures.format.AmountFormat;
 import org.stillroom.measures.knowledge.MeasureWord;
 import org.stillroom.measures.system.Where;
 import org.stillroom.model.explain.Citation;
 import org.stillroom.model.explain.Explanation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** Puts into words why a measure is given so many millilitres. */
 final class Reasons {
@@ -32,8 +33,7 @@ final class Reasons {
             out.append(", by ").append(named(f.authorities(), symbol));
         }
         out.append('.');
-        f.size().ifPresent(
-                s -> out.append(" Size: ").append(s.row().get("statement")).append('.'));
+        f.size().ifPresent(s -> out.append(" Size: ").append(s.row().get("statement")).append('.'));
         return out.append(missing(f.setting().where())).toString();
     }
 
@@ -116,8 +116,9 @@ final class Reasons {
     static Explanation tree(Finding f, String reason, Citation customary) {
         List<Explanation> because = new ArrayList<>();
         f.authorities().forEach(a -> because.add(statement(a)));
-        f.size().ifPresent(
-                s -> because.add(Explanation.cited(s.row().get("statement"), customary)));
+        f.size()
+                .ifPresent(
+                        s -> because.add(Explanation.cited(s.row().get("statement"), customary)));
         because.add(f.setting().systems().explanation());
         f.warnings().forEach(w -> because.add(Explanation.of("Beware: " + w)));
         return Explanation.of(reason, because);
@@ -127,8 +128,16 @@ final class Reasons {
         String place = a.placeName().isEmpty() ? "" : ", " + a.placeName();
         String date = a.date().isEmpty() ? "" : ", " + a.date();
         String text =
-                a.authority().statement() + " [" + a.authority().unitWords() + place + date
-                        + "; weight " + Math.round(100 * a.share()) + " %: " + a.why() + "]";
+                a.authority().statement()
+                        + " ["
+                        + a.authority().unitWords()
+                        + place
+                        + date
+                        + "; weight "
+                        + Math.round(100 * a.share())
+                        + " %: "
+                        + a.why()
+                        + "]";
         return Explanation.cited(text, a.authority().citation());
     }
 

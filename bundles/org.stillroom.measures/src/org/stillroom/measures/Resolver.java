@@ -1,10 +1,5 @@
 package org.stillroom.measures;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.Collectors;
 import org.stillroom.measures.MeasureMeaning.Answer;
 import org.stillroom.measures.MeasureMeaning.Measured;
 import org.stillroom.measures.MeasureMeaning.Open;
@@ -23,6 +18,12 @@ import org.stillroom.model.explain.Explanation;
 import org.stillroom.model.number.Rational;
 import org.stillroom.model.source.Trade;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
 /** Finds what one word meant in one set of circumstances. */
 final class Resolver {
 
@@ -38,8 +39,7 @@ final class Resolver {
     private final Where where;
     private final SystemPosterior systems;
 
-    Resolver(
-            Knowledge knowledge, BookContext book, Setting setting, MeasureQuestion question) {
+    Resolver(Knowledge knowledge, BookContext book, Setting setting, MeasureQuestion question) {
         this.knowledge = knowledge;
         this.book = book;
         this.question = question;
@@ -63,7 +63,9 @@ final class Resolver {
         Gathering gathering = new Gathering(knowledge, book, question, where, systems);
         Gathering.Found candidates = gathering.find(word, dimension);
         double weight = candidates.candidates().stream().mapToDouble(Candidate::weight).sum();
-        return weight > 0 ? measured(word, dimension, gathering, candidates) : nothing(word, gathering);
+        return weight > 0
+                ? measured(word, dimension, gathering, candidates)
+                : nothing(word, gathering);
     }
 
     /** An ounce that is poured is a fluid ounce; a pharmacist's dram is the drachm. */
@@ -89,13 +91,18 @@ final class Resolver {
 
     private Dimension dimension(MeasureWord word) {
         Dimension usual = word.dimension().orElseThrow();
+        if (word.kind() == MeasureWord.Kind.FRUIT) {
+            return usual;
+        }
         Dimension wanted = question.matter() == Matter.SOLID ? Dimension.MASS : usual;
         boolean weighable =
                 wanted == Dimension.MASS
                         && (knowledge.of(word.word()).stream()
-                                        .anyMatch(a -> a.dimension() == Dimension.MASS
-                                                && a.counts()
-                                                && a.isAbout(question.thing()))
+                                        .anyMatch(
+                                                a ->
+                                                        a.dimension() == Dimension.MASS
+                                                                && a.counts()
+                                                                && a.isAbout(question.thing()))
                                 || knowledge.units().ofWord(word.word()).stream()
                                         .anyMatch(u -> u.dimension() == Dimension.MASS));
         return weighable ? Dimension.MASS : usual;
@@ -111,17 +118,25 @@ final class Resolver {
     /** A quart shares the unknown of its pint, so that their ratio stays exact. */
     private MeasureMeaning fromBase(MeasureWord word) {
         MeasureQuestion asked =
-                question.withWord(word.base().orElseThrow())
-                        .about(Matter.LIQUID, question.thing());
-        MeasureMeaning base = new Resolver(knowledge, book, new Setting(where, systems), asked).resolve();
+                question.withWord(word.base().orElseThrow()).about(Matter.LIQUID, question.thing());
+        MeasureMeaning base =
+                new Resolver(knowledge, book, new Setting(where, systems), asked).resolve();
         if (!(base instanceof Measured m)) {
             return base;
         }
         Rational factor = word.factor();
         Estimate one = m.one().times(factor);
         String reason =
-                "One " + word.word() + " is " + factor + " of the " + m.word() + ", "
-                        + AmountFormat.write(one, "ml") + ". " + m.reason();
+                "One "
+                        + word.word()
+                        + " is "
+                        + factor
+                        + " of the "
+                        + m.word()
+                        + ", "
+                        + AmountFormat.write(one, "ml")
+                        + ". "
+                        + m.reason();
         List<Answer> answers =
                 m.answers().stream()
                         .map(a -> new Answer(a.amount() * factor.toDouble(), a.share(), a.who()))
@@ -153,7 +168,10 @@ final class Resolver {
         String reason =
                 warnings.isEmpty()
                         ? "No figure is known for a " + word.word() + of + "."
-                        : "No safe figure is known for a " + word.word() + of + ": "
+                        : "No safe figure is known for a "
+                                + word.word()
+                                + of
+                                + ": "
                                 + warnings.getFirst();
         List<Explanation> because = warnings.stream().map(w -> Explanation.of(w)).toList();
         return new Unmeasured(word.word(), reason, warnings, Explanation.of(reason, because));
@@ -164,14 +182,11 @@ final class Resolver {
         List<Candidate> candidates = found.candidates();
         Range range = range(candidates, word.scatter());
         Optional<Rational> exact =
-                range.low() == range.high()
-                        ? exact(candidates, range.likely())
-                        : Optional.empty();
+                range.low() == range.high() ? exact(candidates, range.likely()) : Optional.empty();
         Estimate one =
                 exact.map(Estimate::exact)
                         .orElseGet(() -> unknown(name(word, dimension, found), range));
-        Optional<Knowledge.SizeFactor> size =
-                found.sized() ? Optional.empty() : size(dimension);
+        Optional<Knowledge.SizeFactor> size = found.sized() ? Optional.empty() : size(dimension);
         Finding finding =
                 new Finding(
                         word,
@@ -236,8 +251,7 @@ final class Resolver {
 
     private String name(MeasureWord word, Dimension dimension, Gathering.Found found) {
         String of = found.specific() ? " of " + question.thing() : "";
-        String size =
-                found.sized() ? question.size().map(s -> s.word() + " ").orElse("") : "";
+        String size = found.sized() ? question.size().map(s -> s.word() + " ").orElse("") : "";
         String mass = dimension == Dimension.MASS ? " by weight" : "";
         return size + word.word() + of + mass + " (" + where.text() + ")";
     }
@@ -251,7 +265,9 @@ final class Resolver {
                 Estimate.of(
                         Origin.pert(
                                 name + (size.dimension().equals("mass") ? " by weight" : ""),
-                                size.low(), size.likely(), size.high())));
+                                size.low(),
+                                size.likely(),
+                                size.high())));
     }
 
     private static List<WeightedAuthority> weighted(

@@ -1,13 +1,14 @@
 package org.stillroom.measures;
 
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalInt;
 import org.stillroom.measures.knowledge.Authority;
 import org.stillroom.measures.place.Gazetteer;
 import org.stillroom.measures.place.Locality;
 import org.stillroom.measures.system.Where;
 import org.stillroom.model.source.Trade;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * Weighs a statement by how near it stands to a book in place, date and trade, and by how well it
@@ -27,14 +28,29 @@ final class Weigher {
     /** Countries that read one another's books in one language. */
     private static final Map<String, String> FAMILY =
             Map.ofEntries(
-                    Map.entry("GB", "en"), Map.entry("US", "en"), Map.entry("IE", "en"),
-                    Map.entry("CA", "en"), Map.entry("AU", "en"), Map.entry("NZ", "en"),
-                    Map.entry("ZA", "en"), Map.entry("IN", "en"), Map.entry("JM", "en"),
-                    Map.entry("BB", "en"), Map.entry("TT", "en"), Map.entry("BM", "en"),
-                    Map.entry("FR", "fr"), Map.entry("BE", "fr"), Map.entry("CH", "de"),
-                    Map.entry("DE", "de"), Map.entry("AT", "de"), Map.entry("ES", "es"),
-                    Map.entry("MX", "es"), Map.entry("CU", "es"), Map.entry("AR", "es"),
-                    Map.entry("CL", "es"), Map.entry("PE", "es"));
+                    Map.entry("GB", "en"),
+                    Map.entry("US", "en"),
+                    Map.entry("IE", "en"),
+                    Map.entry("CA", "en"),
+                    Map.entry("AU", "en"),
+                    Map.entry("NZ", "en"),
+                    Map.entry("ZA", "en"),
+                    Map.entry("IN", "en"),
+                    Map.entry("JM", "en"),
+                    Map.entry("BB", "en"),
+                    Map.entry("TT", "en"),
+                    Map.entry("BM", "en"),
+                    Map.entry("FR", "fr"),
+                    Map.entry("BE", "fr"),
+                    Map.entry("CH", "de"),
+                    Map.entry("DE", "de"),
+                    Map.entry("AT", "de"),
+                    Map.entry("ES", "es"),
+                    Map.entry("MX", "es"),
+                    Map.entry("CU", "es"),
+                    Map.entry("AR", "es"),
+                    Map.entry("CL", "es"),
+                    Map.entry("PE", "es"));
 
     private final Where where;
     private final Gazetteer places;

@@ -10,8 +10,7 @@ import org.stillroom.measures.knowledge.Authority;
  * @param share its part of the whole weight, 0 to 1; 0 for one that does not count
  * @param why why it counts so much, a clause (“same country, 32 years away, other trade”)
  */
-public record WeightedAuthority(
-        Authority authority, String placeName, double share, String why) {
+public record WeightedAuthority(Authority authority, String placeName, double share, String why) {
 
     /** Returns who says so: short name of the work, or the system of a legal unit. */
     public String source() {

@@ -1,8 +1,5 @@
 package org.stillroom.measures;
 
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import org.stillroom.measures.knowledge.Authority;
 import org.stillroom.measures.physics.Densities;
 import org.stillroom.measures.physics.Dilution;
@@ -13,6 +10,10 @@ import org.stillroom.measures.physics.StandardDrinks;
 import org.stillroom.measures.physics.SugarSolution;
 import org.stillroom.model.estimate.Estimate;
 import org.stillroom.model.source.Circumstances;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 
 /** Works out what the engine says to each kind of published check value. */
 final class CheckTable {
@@ -164,7 +165,13 @@ final class CheckTable {
 
     static String line(String id, String what, double printed, double ours, String source) {
         return String.format(
-                Locale.ROOT, "%-5s %-44s %16.8g %16.8g %12.4g  %s",
-                id, what, printed, ours, ours - printed, source);
+                Locale.ROOT,
+                "%-5s %-44s %16.8g %16.8g %12.4g  %s",
+                id,
+                what,
+                printed,
+                ours,
+                ours - printed,
+                source);
     }
 }

@@ -5,13 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -28,6 +21,14 @@ import org.stillroom.model.source.Circumstances;
 import org.stillroom.model.source.Place;
 import org.stillroom.model.source.Trade;
 
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+
 class MeasureTableTests {
 
     private static final MeasureTable TABLE = MeasureTable.shipped();
@@ -41,8 +42,7 @@ class MeasureTableTests {
     }
 
     private static Measured measured(String word, Circumstances where) {
-        return assertInstanceOf(
-                Measured.class, TABLE.resolve(word, Optional.empty(), where));
+        return assertInstanceOf(Measured.class, TABLE.resolve(word, Optional.empty(), where));
     }
 
     @Test
@@ -72,7 +72,10 @@ class MeasureTableTests {
         }
     }
 
-    /** The range of Kitchiner, Enquire Within and the half gill, reference sections B and Appendix A. */
+    /**
+     * The range of Kitchiner, Enquire Within and the half gill, reference sections B and Appendix
+     * A.
+     */
     @Test
     void wineglassInABritishKitchenOf1862() {
         Estimate one = measured("wine-glassfuls", at("GB", "1862", "kitchen")).one();
@@ -111,7 +114,8 @@ class MeasureTableTests {
         Measured m = measured("pint", at("London", "1826", "kitchen"));
         List<Double> amounts = m.answers().stream().map(a -> a.amount()).toList();
         assertEquals(Set.of(473.176473, 568.26125), Set.copyOf(amounts));
-        assertTrue(m.reason().contains("473.18 ml") && m.reason().contains("568.26 ml"), m.reason());
+        assertTrue(
+                m.reason().contains("473.18 ml") && m.reason().contains("568.26 ml"), m.reason());
         assertTrue(m.exact().isEmpty());
     }
 
@@ -161,7 +165,9 @@ class MeasureTableTests {
         MeasureQuestion ounce = MeasureQuestion.of("oz.", kitchen);
         assertEquals(
                 28.4130625,
-                TABLE.resolve(ounce.about(Matter.LIQUID, "gin")).millilitres().orElseThrow()
+                TABLE.resolve(ounce.about(Matter.LIQUID, "gin"))
+                        .millilitres()
+                        .orElseThrow()
                         .likely());
         assertEquals(
                 28.349523125,
@@ -177,20 +183,45 @@ class MeasureTableTests {
         assertEquals(2.5, TABLE.resolve(spoon).grams().orElseThrow().likely());
         Estimate old =
                 TABLE.resolve(MeasureQuestion.of("lumps", at("GB", "1820", "kitchen")))
-                        .grams().orElseThrow();
+                        .grams()
+                        .orElseThrow();
         assertEquals(9, old.likely());
         assertTrue(old.high() >= 15);
     }
 
     @Test
     void fruitGivesJuiceWithARangeAndRefusesWhatItDoesNotKnow() {
-        MeasureQuestion juice =
-                MeasureQuestion.of("juice of", at("US", "2015", "bar"));
-        assertEquals(
-                48, TABLE.resolve(juice.about(Matter.LIQUID, "lemon")).grams().orElseThrow().likely());
+        MeasureQuestion juice = MeasureQuestion.of("juice of", at("US", "2015", "bar"));
+        for (String lemon : List.of("lemon", "lemons", "lemon juice")) {
+            Estimate one =
+                    TABLE.resolve(juice.about(Matter.LIQUID, lemon)).millilitres().orElseThrow();
+            assertEquals(46.5, one.likely(), 0.05, lemon);
+            assertTrue(one.low() < 35 && one.high() > 55, lemon + ": " + one);
+        }
         assertInstanceOf(
                 MeasureMeaning.Unmeasured.class,
                 TABLE.resolve(juice.about(Matter.LIQUID, "quandong")));
+    }
+
+    /** The example rows of docs/knowledge-measures.md. */
+    @Test
+    void theExampleOfTheDocumentationLoads() {
+        MeasureTable.Extended more =
+                TABLE.with(
+                        "knowledge/measures.csv",
+                        "word,of,low,likely,high,unit,place,from,to,trade,source,role,statement\n"
+                                + "wineglass,,,2 1/2,,imp-fl-oz,Lancashire,1870,1890,kitchen,"
+                                + "\"a manuscript receipt book of my own, f. 3\",,Half a gill.\n"
+                                + "juice-of,lemon,36,44,54,ml,,,,bar,"
+                                + "\"my own measurement, 12 lemons, May 2024\",overrule,\n"
+                                + "toddy-stick,,,12,,ml,GB,1860,1870,bar,"
+                                + "\"letter of a cellarman, 1866\",,\n");
+        assertTrue(more.problems().isEmpty(), () -> more.problems().toString());
+        MeasureQuestion juice =
+                MeasureQuestion.of("juice of", at("GB", "1895", "bar"))
+                        .about(Matter.LIQUID, "lemon");
+        Estimate own = more.table().resolve(juice).millilitres().orElseThrow();
+        assertEquals(44, own.likely());
     }
 
     @Test
@@ -200,7 +231,8 @@ class MeasureTableTests {
         assertEquals(354.88, large.millilitres().orElseThrow().likely(), 0.01);
         Estimate small =
                 TABLE.resolve("wineglass", Optional.of(Size.SMALL), where)
-                        .millilitres().orElseThrow();
+                        .millilitres()
+                        .orElseThrow();
         Estimate plain = measured("wineglass", where).one();
         assertEquals(0.8 * plain.likely(), small.likely(), 1e-9);
         assertTrue(small.low() < plain.low());
@@ -232,25 +264,26 @@ class MeasureTableTests {
                                 + "wineglass,3,imp-fl-oz,the book itself,own-table\n"
                                 + "pint,16,us-fl-oz,the book itself,own-table\n");
         assertTrue(own.problems().isEmpty(), () -> own.problems().toString());
-        MeasureTable book =
-                TABLE.forBook(new BookContext(Set.of(), own.authorities(), List.of()));
+        MeasureTable book = TABLE.forBook(new BookContext(Set.of(), own.authorities(), List.of()));
         Circumstances where = at("GB", "1862", "kitchen");
         Measured m = (Measured) book.resolve("wineglass", Optional.empty(), where);
         assertEquals(85.2391875, m.one().likely(), 1e-9);
         assertEquals(1, m.authorities().getFirst().share());
         assertTrue(
-                book.systems(where).share("wine-before-1826") > 0.5,
-                book.systems(where).reason());
+                book.systems(where).share("wine-before-1826") > 0.5, book.systems(where).reason());
     }
 
     @Test
     void theNarrowestDecisionOfTheUserWins() {
         SystemOverride library =
                 new SystemOverride(
-                        SystemOverride.Level.LIBRARY, TABLE.system("us").orElseThrow(), "A. Reader");
+                        SystemOverride.Level.LIBRARY,
+                        TABLE.system("us").orElseThrow(),
+                        "A. Reader");
         SystemOverride line =
                 new SystemOverride(
-                        SystemOverride.Level.LINE, TABLE.system("imperial").orElseThrow(),
+                        SystemOverride.Level.LINE,
+                        TABLE.system("imperial").orElseThrow(),
                         "A. Reader");
         Circumstances where = at("GB", "1810", "kitchen");
         MeasureTable decided =
@@ -269,13 +302,15 @@ class MeasureTableTests {
         String head = "word,likely,unit,place,from,to,trade,source,role\n";
         Circumstances where = at("GB", "1862", "bar");
         MeasureTable more =
-                TABLE.with("knowledge/measures.csv",
-                        head + "wineglass,90,ml,GB,1860,1865,bar,my find,overrule\n"
-                                + "slosh,2,us-fl-oz,US,,,bar,my find,\n").table();
+                TABLE.with(
+                                "knowledge/measures.csv",
+                                head
+                                        + "wineglass,90,ml,GB,1860,1865,bar,my find,overrule\n"
+                                        + "slosh,2,us-fl-oz,US,,,bar,my find,\n")
+                        .table();
         Measured m = (Measured) more.resolve("wineglass", Optional.empty(), where);
         assertEquals(90, m.one().likely());
-        assertTrue(
-                m.explanation().toText().contains("sets ours aside"), m.explanation().toText());
+        assertTrue(m.explanation().toText().contains("sets ours aside"), m.explanation().toText());
         Measured elsewhere =
                 (Measured) more.resolve("wineglass", Optional.empty(), at("US", "1895", "bar"));
         assertEquals(59.147, elsewhere.one().likely(), 0.01);
@@ -283,8 +318,10 @@ class MeasureTableTests {
                 (Measured) more.resolve("sloshes".substring(0, 5), Optional.empty(), where);
         assertEquals(59.147, slosh.one().likely(), 0.01);
         MeasureTable beside =
-                TABLE.with("knowledge/measures.csv",
-                        head + "wineglass,90,ml,GB,1860,1865,bar,my find,\n").table();
+                TABLE.with(
+                                "knowledge/measures.csv",
+                                head + "wineglass,90,ml,GB,1860,1865,bar,my find,\n")
+                        .table();
         Measured both = (Measured) beside.resolve("wineglass", Optional.empty(), where);
         assertTrue(both.one().high() >= 90, both.reason());
         assertTrue(both.authorities().stream().anyMatch(a -> a.source().equals("my find")));
@@ -317,21 +354,30 @@ class MeasureTableTests {
     void everyWordResolvesEverywhereInOrderedNumbers() {
         List<Circumstances> wheres =
                 List.of(
-                        Circumstances.UNKNOWN, at("US", "1895", "bar"), at("GB", "1790", "pharmacy"),
-                        at("FR", "1936", "bar"), at("DE", "186X", "kitchen"), at("JP", null, null),
-                        at("Nowhere", "../1850", "distilling"), at(null, "1850~", "bar"));
+                        Circumstances.UNKNOWN,
+                        at("US", "1895", "bar"),
+                        at("GB", "1790", "pharmacy"),
+                        at("FR", "1936", "bar"),
+                        at("DE", "186X", "kitchen"),
+                        at("JP", null, null),
+                        at("Nowhere", "../1850", "distilling"),
+                        at(null, "1850~", "bar"));
         for (Circumstances where : wheres) {
-            TABLE.words().all().forEach(
-                    w -> {
-                        MeasureMeaning m = TABLE.resolve(w.word(), Optional.empty(), where);
-                        if (m instanceof Measured x) {
-                            Estimate e = x.one();
-                            assertTrue(
-                                    e.low() > 0 && e.low() <= e.likely() && e.likely() <= e.high(),
-                                    w.word() + " " + e);
-                        }
-                        assertFalse(m.reason().isBlank(), w.word());
-                    });
+            TABLE.words()
+                    .all()
+                    .forEach(
+                            w -> {
+                                MeasureMeaning m = TABLE.resolve(w.word(), Optional.empty(), where);
+                                if (m instanceof Measured x) {
+                                    Estimate e = x.one();
+                                    assertTrue(
+                                            e.low() > 0
+                                                    && e.low() <= e.likely()
+                                                    && e.likely() <= e.high(),
+                                            w.word() + " " + e);
+                                }
+                                assertFalse(m.reason().isBlank(), w.word());
+                            });
         }
     }
 

@@ -4,16 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
+import org.stillroom.measures.knowledge.Authority;
+import org.stillroom.measures.knowledge.Row;
+import org.stillroom.measures.knowledge.Rows;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.Test;
-import org.stillroom.measures.knowledge.Authority;
-import org.stillroom.measures.knowledge.Row;
-import org.stillroom.measures.knowledge.Rows;
 
 /**
  * Holds the engine against every published check value, and writes the table of them to {@code
@@ -47,7 +48,10 @@ class ReferenceChecksTests {
             double ours = checks.answer(kind, row.get("args"));
             String line =
                     CheckTable.line(
-                            row.get("id"), kind + " " + row.get("args"), printed, ours,
+                            row.get("id"),
+                            kind + " " + row.get("args"),
+                            printed,
+                            ours,
                             row.get("source"));
             lines.add(line);
             if (!agrees(row, printed, ours)) {
@@ -96,8 +100,9 @@ class ReferenceChecksTests {
         Path file = Path.of("target", "measures-check.txt");
         Files.createDirectories(file.getParent());
         List<String> all = new ArrayList<>();
-        all.add("id    check                                                 printed"
-                + "             ours   difference  source");
+        all.add(
+                "id    check                                                 printed"
+                        + "             ours   difference  source");
         all.addAll(lines);
         Files.write(file, all);
     }
@@ -124,8 +129,9 @@ class ReferenceChecksTests {
             boolean shown =
                     meaning instanceof MeasureMeaning.Measured m
                             && m.warnings().stream().anyMatch(w -> w.startsWith(a.statement()));
-            shown |= meaning instanceof MeasureMeaning.Unmeasured u
-                    && u.warnings().stream().anyMatch(w -> w.startsWith(a.statement()));
+            shown |=
+                    meaning instanceof MeasureMeaning.Unmeasured u
+                            && u.warnings().stream().anyMatch(w -> w.startsWith(a.statement()));
             assertTrue(shown, () -> a.id() + " " + a.word() + "\n" + text);
         }
     }

@@ -1,10 +1,11 @@
 package org.stillroom.measures.knowledge;
 
-import java.util.Optional;
-import java.util.OptionalInt;
 import org.stillroom.model.explain.Citation;
 import org.stillroom.model.number.Rational;
 import org.stillroom.model.reading.Size;
+
+import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * One published statement about what a word of measure held.
@@ -84,6 +85,31 @@ public record Authority(
                     case STATEMENT, OUTLIER, OVERRULE, OWN_TABLE -> true;
                     case SUPERSEDED, NOTE, WARNING -> false;
                 };
+    }
+
+    /**
+     * Returns this statement about a mass as one about a volume.
+     *
+     * @param density g/ml, more than 0
+     */
+    public Authority poured(Rational density) {
+        return new Authority(
+                id,
+                word,
+                size,
+                of,
+                Dimension.VOLUME,
+                content.map(c -> c.times(Rational.ONE.dividedBy(density))),
+                unitWords + " at " + density.toDouble() + " g/ml",
+                place,
+                from,
+                to,
+                trade,
+                citation,
+                shortName,
+                role,
+                group,
+                statement);
     }
 
     /** Tells whether it speaks of a stuff, of a kind of it or of what it is a kind of. */

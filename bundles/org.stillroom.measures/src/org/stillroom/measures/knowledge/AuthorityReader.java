@@ -1,5 +1,13 @@
 package org.stillroom.measures.knowledge;
 
+import org.stillroom.measures.knowledge.Authority.Content;
+import org.stillroom.measures.knowledge.Authority.Role;
+import org.stillroom.measures.place.Gazetteer;
+import org.stillroom.model.explain.Citation;
+import org.stillroom.model.explain.Problem;
+import org.stillroom.model.number.Rational;
+import org.stillroom.model.reading.Size;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -9,13 +17,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.stillroom.measures.knowledge.Authority.Content;
-import org.stillroom.measures.knowledge.Authority.Role;
-import org.stillroom.measures.place.Gazetteer;
-import org.stillroom.model.explain.Citation;
-import org.stillroom.model.explain.Problem;
-import org.stillroom.model.number.Rational;
-import org.stillroom.model.reading.Size;
 
 /**
  * Reads statements about measures from rows; the form is described in {@code
@@ -51,8 +52,7 @@ public final class AuthorityReader {
      * @param words the vocabulary with the words that the file adds
      * @param problems what was left out or is doubtful, in the file's order
      */
-    public record Result(
-            List<Authority> authorities, MeasureWords words, List<Problem> problems) {
+    public record Result(List<Authority> authorities, MeasureWords words, List<Problem> problems) {
 
         /** Keeps the lists unchangeable. */
         public Result {
@@ -119,8 +119,7 @@ public final class AuthorityReader {
     }
 
     private int errors() {
-        return (int)
-                problems.stream().filter(p -> p.severity() == Problem.Severity.ERROR).count();
+        return (int) problems.stream().filter(p -> p.severity() == Problem.Severity.ERROR).count();
     }
 
     private void report(Row row, String found, String reason, String remedy) {
@@ -143,9 +142,7 @@ public final class AuthorityReader {
                 row.year("to"),
                 row.get("trade"),
                 citation,
-                works.find(row.get("source"))
-                        .map(Works.Work::shortName)
-                        .orElse(row.get("source")),
+                works.find(row.get("source")).map(Works.Work::shortName).orElse(row.get("source")),
                 role,
                 row.get("group"),
                 row.get("statement"));
@@ -305,8 +302,13 @@ public final class AuthorityReader {
                     row,
                     stated(row),
                     "The range is upside down.",
-                    "Write low " + sorted.get(0) + ", likely " + sorted.get(1) + ", high "
-                            + sorted.get(2) + ".");
+                    "Write low "
+                            + sorted.get(0)
+                            + ", likely "
+                            + sorted.get(1)
+                            + ", high "
+                            + sorted.get(2)
+                            + ".");
             return Optional.empty();
         }
         return Optional.of(content);
@@ -344,12 +346,16 @@ public final class AuthorityReader {
                     row,
                     canonical(row.get("word")) + " = " + row.get("likely") + " " + code,
                     "The definition goes round in a circle: "
-                            + String.join(", ", above.stream().sorted().toList()) + ".",
+                            + String.join(", ", above.stream().sorted().toList())
+                            + ".",
                     "Define one of them in a unit such as ml, imp-fl-oz or us-fl-oz.");
             return Optional.empty();
         }
         return unit(definition, above)
-                .flatMap(u -> definition.number("likely")
-                        .map(n -> new UnitSize(u.dimension(), n.times(u.size()))));
+                .flatMap(
+                        u ->
+                                definition
+                                        .number("likely")
+                                        .map(n -> new UnitSize(u.dimension(), n.times(u.size()))));
     }
 }

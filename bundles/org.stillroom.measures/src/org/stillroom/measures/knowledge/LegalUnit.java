@@ -1,10 +1,11 @@
 package org.stillroom.measures.knowledge;
 
-import java.util.List;
-import java.util.OptionalInt;
 import org.stillroom.measures.system.MeasureSystem;
 import org.stillroom.model.explain.Citation;
 import org.stillroom.model.number.Rational;
+
+import java.util.List;
+import java.util.OptionalInt;
 
 /**
  * A unit that a law or a standard defines exactly.

@@ -1,7 +1,8 @@
 package org.stillroom.measures.knowledge;
 
-import java.util.Optional;
 import org.stillroom.model.number.Rational;
+
+import java.util.Optional;
 
 /**
  * A word of measure in its canonical, singular form.

@@ -1,5 +1,8 @@
 package org.stillroom.measures.knowledge;
 
+import org.stillroom.model.number.Rational;
+import org.stillroom.model.text.Folding;
+
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -8,8 +11,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.stillroom.model.number.Rational;
-import org.stillroom.model.text.Folding;
 
 /** The vocabulary of measures: canonical words, and the spellings that lead to them. */
 public final class MeasureWords {

@@ -1,5 +1,8 @@
 package org.stillroom.measures.knowledge;
 
+import org.stillroom.measures.system.MeasureSystem;
+import org.stillroom.model.number.Rational;
+
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -7,8 +10,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.stillroom.measures.system.MeasureSystem;
-import org.stillroom.model.number.Rational;
 
 /** The legal and standard units, each resolved by exact arithmetic to millilitres or grams. */
 public final class UnitTable {

@@ -1,11 +1,12 @@
 package org.stillroom.measures.knowledge;
 
+import org.stillroom.model.explain.Citation;
+
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import org.stillroom.model.explain.Citation;
 
 /** The published works that our statements come from, by their key. */
 public final class Works {
@@ -30,11 +31,7 @@ public final class Works {
         for (Row row : Rows.shipped("sources.csv")) {
             works.byKey.put(
                     row.get("key"),
-                    new Work(
-                            row.get("key"),
-                            row.year("year"),
-                            row.get("short"),
-                            row.get("work")));
+                    new Work(row.get("key"), row.year("year"), row.get("short"), row.get("work")));
         }
         return works;
     }

@@ -1,17 +1,17 @@
 package org.stillroom.measures.phrase;
 
-import java.util.Arrays;
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.Stream;
 import org.stillroom.measures.Matter;
 import org.stillroom.measures.knowledge.MeasureWord;
 import org.stillroom.measures.knowledge.MeasureWords;
-import org.stillroom.measures.knowledge.Row;
 import org.stillroom.measures.knowledge.Rows;
 import org.stillroom.model.number.Rational;
 import org.stillroom.model.reading.Size;
 import org.stillroom.model.text.Folding;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A phrase of measure taken apart: “1½ small wine-glassfuls of gum”.
@@ -92,7 +92,13 @@ public record MeasurePhrase(
             return of(text, quantity, most, size, "whole", rest);
         }
         return new MeasurePhrase(
-                text, quantity, most, size, rest.isEmpty() ? text.strip() : rest, false, "",
+                text,
+                quantity,
+                most,
+                size,
+                rest.isEmpty() ? text.strip() : rest,
+                false,
+                "",
                 Matter.UNKNOWN);
     }
 
@@ -121,7 +127,8 @@ public record MeasurePhrase(
         if (thing.isEmpty()) {
             return Matter.UNKNOWN;
         }
-        boolean juice = thing.contains("juice") || thing.contains("syrup") || thing.contains("water");
+        boolean juice =
+                thing.contains("juice") || thing.contains("syrup") || thing.contains("water");
         boolean solid = !juice && Stream.of(thing.split(" ")).anyMatch(SOLIDS::contains);
         return solid ? Matter.SOLID : Matter.LIQUID;
     }

@@ -1,11 +1,12 @@
 package org.stillroom.measures.phrase;
 
-import java.util.List;
-import java.util.Optional;
 import org.stillroom.measures.MeasureMeaning;
 import org.stillroom.measures.knowledge.Dimension;
 import org.stillroom.model.estimate.Estimate;
 import org.stillroom.model.source.Circumstances;
+
+import java.util.List;
+import java.util.Optional;
 
 /** What a phrase of measure comes to in given circumstances. */
 public sealed interface PhraseAnswer {
@@ -54,8 +55,7 @@ public sealed interface PhraseAnswer {
      * @param readings what it may mean, the likeliest first
      * @param reason why
      */
-    record Strength(
-            String text, Circumstances where, List<StrengthReading> readings, String reason)
+    record Strength(String text, Circumstances where, List<StrengthReading> readings, String reason)
             implements PhraseAnswer {
 
         /** Keeps the readings unchangeable. */

@@ -1,11 +1,12 @@
 package org.stillroom.measures.phrase;
 
+import org.stillroom.model.number.Rational;
+
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.stillroom.model.number.Rational;
 
 /**
  * Reads the number at the head of a phrase: “1½”, “1 1/2”, “two or three”, “half a”, “a”.
@@ -33,18 +34,41 @@ record PhraseNumber(Rational low, Optional<Rational> high, String rest) {
 
     private static final List<String> SMALL =
             List.of(
-                    "zero", "one", "two", "three", "four", "five", "six", "seven", "eight",
-                    "nine", "ten", "eleven", "twelve", "thirteen", "fourteen", "fifteen",
-                    "sixteen", "seventeen", "eighteen", "nineteen", "twenty");
+                    "zero",
+                    "one",
+                    "two",
+                    "three",
+                    "four",
+                    "five",
+                    "six",
+                    "seven",
+                    "eight",
+                    "nine",
+                    "ten",
+                    "eleven",
+                    "twelve",
+                    "thirteen",
+                    "fourteen",
+                    "fifteen",
+                    "sixteen",
+                    "seventeen",
+                    "eighteen",
+                    "nineteen",
+                    "twenty");
 
     private static final Map<String, Rational> WORDS =
             Map.ofEntries(
-                    Map.entry("half", Rational.of(1, 2)), Map.entry("third", Rational.of(1, 3)),
+                    Map.entry("half", Rational.of(1, 2)),
+                    Map.entry("third", Rational.of(1, 3)),
                     Map.entry("quarter", Rational.of(1, 4)),
-                    Map.entry("dozen", Rational.of(12)), Map.entry("score", Rational.of(20)),
-                    Map.entry("couple", Rational.of(2)), Map.entry("pair", Rational.of(2)),
-                    Map.entry("thirty", Rational.of(30)), Map.entry("forty", Rational.of(40)),
-                    Map.entry("fifty", Rational.of(50)), Map.entry("sixty", Rational.of(60)),
+                    Map.entry("dozen", Rational.of(12)),
+                    Map.entry("score", Rational.of(20)),
+                    Map.entry("couple", Rational.of(2)),
+                    Map.entry("pair", Rational.of(2)),
+                    Map.entry("thirty", Rational.of(30)),
+                    Map.entry("forty", Rational.of(40)),
+                    Map.entry("fifty", Rational.of(50)),
+                    Map.entry("sixty", Rational.of(60)),
                     Map.entry("hundred", Rational.of(100)));
 
     private static final Pattern DIGITS =

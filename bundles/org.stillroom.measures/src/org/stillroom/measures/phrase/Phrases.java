@@ -1,7 +1,5 @@
 package org.stillroom.measures.phrase;
 
-import java.util.List;
-import java.util.Optional;
 import org.stillroom.measures.MeasureMeaning;
 import org.stillroom.measures.MeasureMeaning.Measured;
 import org.stillroom.measures.MeasureQuestion;
@@ -11,6 +9,9 @@ import org.stillroom.model.estimate.Estimate;
 import org.stillroom.model.estimate.Origin;
 import org.stillroom.model.number.Rational;
 import org.stillroom.model.source.Circumstances;
+
+import java.util.List;
+import java.util.Optional;
 
 /** Answers phrases of measure: amounts, strengths and syrups. */
 public final class Phrases {
@@ -42,7 +43,10 @@ public final class Phrases {
         MeasureMeaning meaning =
                 table.resolve(
                         new MeasureQuestion(
-                                phrase.word(), phrase.size(), phrase.matter(), phrase.thing(),
+                                phrase.word(),
+                                phrase.size(),
+                                phrase.matter(),
+                                phrase.thing(),
                                 where));
         if (meaning instanceof MeasureMeaning.Unknown unknown) {
             return new PhraseAnswer.None(text, where, unknown.reason(), unknown.nearest());
@@ -63,7 +67,10 @@ public final class Phrases {
         Origin number =
                 new Origin(
                         "how many of " + phrase.text().strip(),
-                        low, (low + high) / 2, high, Origin.Shape.RECTANGULAR);
+                        low,
+                        (low + high) / 2,
+                        high,
+                        Origin.Shape.RECTANGULAR);
         return meaning.one().times(Estimate.of(number));
     }
 
@@ -71,9 +78,7 @@ public final class Phrases {
         boolean one = phrase.quantity().equals(Rational.ONE) && phrase.quantityMax().isEmpty();
         String symbol = meaning.dimension().symbol();
         String whole =
-                one
-                        ? ""
-                        : phrase.text().strip() + ": " + AmountFormat.write(amount, symbol) + ". ";
+                one ? "" : phrase.text().strip() + ": " + AmountFormat.write(amount, symbol) + ". ";
         return whole + meaning.reason();
     }
 }

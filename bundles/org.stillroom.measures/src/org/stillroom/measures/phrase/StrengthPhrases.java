@@ -1,13 +1,5 @@
 package org.stillroom.measures.phrase;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.function.DoubleUnaryOperator;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.stillroom.measures.knowledge.Row;
 import org.stillroom.measures.knowledge.Rows;
 import org.stillroom.measures.phrase.PhraseAnswer.Strength;
@@ -19,6 +11,15 @@ import org.stillroom.measures.system.Where;
 import org.stillroom.measures.system.YearRange;
 import org.stillroom.model.source.Circumstances;
 import org.stillroom.model.text.Folding;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Reads phrases about the strength of spirits; a bare “proof” is never settled silently. */
 final class StrengthPhrases {
@@ -42,7 +43,9 @@ final class StrengthPhrases {
     private static final Pattern SIKES = Pattern.compile(NUMBER + DEGREE + "s[iy]kes");
     private static final Pattern VOLUME =
             Pattern.compile(
-                    NUMBER + "\\s*(?:%|per ?cent)\\s*(?:vol\\.?|abv|a\\.b\\.v\\.|by volume|alcohol)?");
+                    NUMBER
+                            + "\\s*(?:%|per ?cent)\\s*(?:vol\\.?|abv|a\\.b\\.v\\.|by"
+                            + " volume|alcohol)?");
 
     private static final String SIKES_SCALE = "British proof (Sikes)";
 
@@ -63,22 +66,84 @@ final class StrengthPhrases {
             double degrees = proof.group(1) == null ? Double.NaN : number(proof.group(1));
             return Optional.of(proof(text, where, Where.of(where, places), degrees));
         }
-        return single(text, where, folded, OVER, SIKES_SCALE + ", over proof", "Nicholson 1912",
+        return single(
+                        text,
+                        where,
+                        folded,
+                        OVER,
+                        SIKES_SCALE + ", over proof",
+                        "Nicholson 1912",
                         Proof::fromOverProof)
-                .or(() -> single(text, where, folded, UNDER, SIKES_SCALE + ", under proof",
-                        "Nicholson 1912", Proof::fromUnderProof))
-                .or(() -> single(text, where, folded, ONE_IN, SIKES_SCALE + ", one in so many",
-                        "Accum 1820", Proof::fromOneIn))
-                .or(() -> single(text, where, folded, ONE_TO, SIKES_SCALE + ", one to so many",
-                        "Accum 1820", Proof::fromOneTo))
-                .or(() -> single(text, where, folded, GAY_LUSSAC, "Gay-Lussac, 15 °C",
-                        "Encyclopaedia Britannica 1911", Proof::fromGayLussac))
-                .or(() -> single(text, where, folded, TRALLES, "Tralles, 60 °F",
-                        "Encyclopaedia Britannica 1911", Proof::fromTralles))
-                .or(() -> single(text, where, folded, SIKES, SIKES_SCALE, "Nicholson 1912",
-                        Proof::fromSikes))
-                .or(() -> single(text, where, folded, VOLUME, "per cent by volume, 20 °C",
-                        "Directive 76/766/EEC", v -> v / 100));
+                .or(
+                        () ->
+                                single(
+                                        text,
+                                        where,
+                                        folded,
+                                        UNDER,
+                                        SIKES_SCALE + ", under proof",
+                                        "Nicholson 1912",
+                                        Proof::fromUnderProof))
+                .or(
+                        () ->
+                                single(
+                                        text,
+                                        where,
+                                        folded,
+                                        ONE_IN,
+                                        SIKES_SCALE + ", one in so many",
+                                        "Accum 1820",
+                                        Proof::fromOneIn))
+                .or(
+                        () ->
+                                single(
+                                        text,
+                                        where,
+                                        folded,
+                                        ONE_TO,
+                                        SIKES_SCALE + ", one to so many",
+                                        "Accum 1820",
+                                        Proof::fromOneTo))
+                .or(
+                        () ->
+                                single(
+                                        text,
+                                        where,
+                                        folded,
+                                        GAY_LUSSAC,
+                                        "Gay-Lussac, 15 °C",
+                                        "Encyclopaedia Britannica 1911",
+                                        Proof::fromGayLussac))
+                .or(
+                        () ->
+                                single(
+                                        text,
+                                        where,
+                                        folded,
+                                        TRALLES,
+                                        "Tralles, 60 °F",
+                                        "Encyclopaedia Britannica 1911",
+                                        Proof::fromTralles))
+                .or(
+                        () ->
+                                single(
+                                        text,
+                                        where,
+                                        folded,
+                                        SIKES,
+                                        SIKES_SCALE,
+                                        "Nicholson 1912",
+                                        Proof::fromSikes))
+                .or(
+                        () ->
+                                single(
+                                        text,
+                                        where,
+                                        folded,
+                                        VOLUME,
+                                        "per cent by volume, 20 °C",
+                                        "Directive 76/766/EEC",
+                                        v -> v / 100));
     }
 
     private static double number(String digits) {
@@ -102,7 +167,9 @@ final class StrengthPhrases {
         if (volume.isEmpty()) {
             return Optional.of(
                     new PhraseAnswer.None(
-                            text, where, "No spirit is as strong as “" + text.strip() + "”.",
+                            text,
+                            where,
+                            "No spirit is as strong as “" + text.strip() + "”.",
                             List.of("70 o.p.", "30 u.p.", "90 °Tralles")));
         }
         StrengthReading reading = new StrengthReading(scale, volume.get(), 1, source);
@@ -122,8 +189,12 @@ final class StrengthPhrases {
 
     private static String sentence(String text, StrengthReading reading) {
         return String.format(
-                Locale.ROOT, "“%s” is %.1f %% by volume by %s (%s)",
-                text.strip(), 100 * reading.strength(), reading.scale(), reading.source());
+                Locale.ROOT,
+                "“%s” is %.1f %% by volume by %s (%s)",
+                text.strip(),
+                100 * reading.strength(),
+                reading.scale(),
+                reading.source());
     }
 
     private Strength proof(String text, Circumstances asked, Where where, double degrees) {

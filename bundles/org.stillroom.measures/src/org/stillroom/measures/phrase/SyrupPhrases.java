@@ -1,5 +1,12 @@
 package org.stillroom.measures.phrase;
 
+import org.stillroom.measures.phrase.PhraseAnswer.Syrup;
+import org.stillroom.measures.phrase.PhraseAnswer.SyrupReading;
+import org.stillroom.measures.physics.SugarSolution;
+import org.stillroom.measures.system.YearRange;
+import org.stillroom.model.source.Circumstances;
+import org.stillroom.model.text.Folding;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -7,12 +14,6 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import org.stillroom.measures.phrase.PhraseAnswer.Syrup;
-import org.stillroom.measures.phrase.PhraseAnswer.SyrupReading;
-import org.stillroom.measures.physics.SugarSolution;
-import org.stillroom.measures.system.YearRange;
-import org.stillroom.model.source.Circumstances;
-import org.stillroom.model.text.Folding;
 
 /** Reads phrases about the strength of syrups; the constant of a Baumé degree is always shown. */
 final class SyrupPhrases {
@@ -99,15 +100,20 @@ final class SyrupPhrases {
                                                 Locale.ROOT,
                                                 "%.3f specific gravity, %.1f %% sugar by mass,"
                                                         + " %.0f g/l (%s, %s)",
-                                                r.gravity(), r.brix(), r.gramsPerLitre(),
-                                                r.scale(), r.source()))
+                                                r.gravity(),
+                                                r.brix(),
+                                                r.gramsPerLitre(),
+                                                r.scale(),
+                                                r.source()))
                         .collect(Collectors.joining("; or "));
         return "“" + text.strip() + "” is " + all + ".";
     }
 
     private static PhraseAnswer none(String text, Circumstances where) {
         return new PhraseAnswer.None(
-                text, where, "No sugar solution is as heavy as “" + text.strip() + "”.",
+                text,
+                where,
+                "No sugar solution is as heavy as “" + text.strip() + "”.",
                 List.of("30 °Bé", "66 °Bx"));
     }
 }

@@ -1,14 +1,15 @@
 package org.stillroom.measures.physics;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
-import java.util.Optional;
 import org.stillroom.measures.knowledge.Row;
 import org.stillroom.measures.knowledge.Rows;
 import org.stillroom.measures.knowledge.Works;
 import org.stillroom.model.estimate.Estimate;
 import org.stillroom.model.estimate.Origin;
 import org.stillroom.model.explain.Citation;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
 
 /** Densities of common stuffs in g/ml, for going between mass and volume. */
 public final class Densities {

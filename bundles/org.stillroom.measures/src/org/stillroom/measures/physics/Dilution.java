@@ -38,7 +38,8 @@ public enum Dilution {
         if (!(strength >= 0 && strength <= 0.5)) {
             throw new IllegalArgumentException(
                     "The dilution model holds from 0 to 50 % by volume, not at "
-                            + 100 * strength + " %");
+                            + 100 * strength
+                            + " %");
         }
         return (curve[0] * strength + curve[1]) * strength + curve[2];
     }
@@ -76,7 +77,9 @@ public enum Dilution {
         return "modelled, not measured: "
                 + (this == BUILT ? "the trade's rule of thumb" : "a published curve for cubed ice")
                 + "; the trade says "
-                + Math.round(100 * tradeLow) + " to " + Math.round(100 * tradeHigh)
+                + Math.round(100 * tradeLow)
+                + " to "
+                + Math.round(100 * tradeHigh)
                 + " % of the volume";
     }
 }

@@ -40,10 +40,7 @@ public final class EthanolWater {
             1.022992966719220, -2.895696483903638, 4.810060584300675,
             -4.672147440794683, 2.458043105903461, -5.411227621436812e-1
         },
-        {
-            4.075376675622027e-6, -8.763058573471110e-6, 6.515031360099368e-6,
-            -1.515784836987210e-6
-        },
+        {4.075376675622027e-6, -8.763058573471110e-6, 6.515031360099368e-6, -1.515784836987210e-6},
         {-2.788074354782409e-8, 1.345612883493354e-8}
     };
 
@@ -107,8 +104,14 @@ public final class EthanolWater {
         double least = density(1, celsius);
         if (!(density <= most && density >= least)) {
             throw new IllegalArgumentException(
-                    "Mixtures at " + celsius + " °C have " + least + " to " + most
-                            + " kg/m³, not " + density);
+                    "Mixtures at "
+                            + celsius
+                            + " °C have "
+                            + least
+                            + " to "
+                            + most
+                            + " kg/m³, not "
+                            + density);
         }
         return Fractions.solve(p -> -density(p, celsius), -density, 0, 1);
     }

@@ -11,10 +11,7 @@ import java.util.List;
  * @param additiveStrength the strength by simply adding volumes
  */
 public record Mixture(
-        double millilitres,
-        double strength,
-        double additiveMillilitres,
-        double additiveStrength) {
+        double millilitres, double strength, double additiveMillilitres, double additiveStrength) {
 
     /** From this error on the shortcut is not good enough, as a fraction (0.1 % by volume). */
     public static final double TOLERANCE = 0.001;
@@ -54,8 +51,7 @@ public record Mixture(
         }
         double share = Math.clamp(ethanol / mass, 0, 1);
         double density = EthanolWater.density(share, EthanolWater.REFERENCE) / 1000;
-        return new Mixture(
-                mass / density, EthanolWater.byVolume(share), volume, alcohol / volume);
+        return new Mixture(mass / density, EthanolWater.byVolume(share), volume, alcohol / volume);
     }
 
     /** Returns the mixture of two parts. */
@@ -79,7 +75,8 @@ public record Mixture(
     }
 
     /**
-     * Returns the water at 20 °C that brings a spirit down to a strength, in the unit of the volume.
+     * Returns the water at 20 °C that brings a spirit down to a strength, in the unit of the
+     * volume.
      *
      * @param volume volume of the spirit
      * @param from its strength by volume, 0 to 1

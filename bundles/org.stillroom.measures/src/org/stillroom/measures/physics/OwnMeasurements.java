@@ -1,9 +1,10 @@
 package org.stillroom.measures.physics;
 
-import java.util.Arrays;
-import java.util.List;
 import org.stillroom.model.estimate.Estimate;
 import org.stillroom.model.estimate.Origin;
+
+import java.util.Arrays;
+import java.util.List;
 
 /**
  * Measurements of the user's own, such as the juice of their half lemons, with what was known

@@ -1,13 +1,14 @@
 package org.stillroom.measures.physics;
 
-import java.util.List;
-import java.util.Optional;
 import org.stillroom.measures.knowledge.Row;
 import org.stillroom.measures.knowledge.Rows;
 import org.stillroom.measures.knowledge.Works;
 import org.stillroom.model.estimate.Estimate;
 import org.stillroom.model.explain.Citation;
 import org.stillroom.model.number.Rational;
+
+import java.util.List;
+import java.util.Optional;
 
 /**
  * How many standard drinks or units a volume of alcohol makes, by country.

@@ -1,10 +1,11 @@
 package org.stillroom.measures.physics;
 
-import java.util.List;
 import org.hipparchus.analysis.interpolation.SplineInterpolator;
 import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
 import org.stillroom.measures.knowledge.Row;
 import org.stillroom.measures.knowledge.Rows;
+
+import java.util.List;
 
 /**
  * Solutions of cane sugar: degrees Brix, density, grams to the litre, and Baumé.
@@ -37,9 +38,7 @@ public final class SugarSolution {
     }
 
     private static double[] column(List<Row> rows, String heading) {
-        return rows.stream()
-                .mapToDouble(r -> r.number(heading).orElseThrow().toDouble())
-                .toArray();
+        return rows.stream().mapToDouble(r -> r.number(heading).orElseThrow().toDouble()).toArray();
     }
 
     /**
@@ -64,8 +63,12 @@ public final class SugarSolution {
     public static double brix(double density) {
         if (!(density >= density(0) && density <= density(85))) {
             throw new IllegalArgumentException(
-                    "Sugar solutions have a density of " + density(0) + " to " + density(85)
-                            + " kg/l, not " + density);
+                    "Sugar solutions have a density of "
+                            + density(0)
+                            + " to "
+                            + density(85)
+                            + " kg/l, not "
+                            + density);
         }
         return Fractions.solve(SugarSolution::density, density, 0, 85);
     }

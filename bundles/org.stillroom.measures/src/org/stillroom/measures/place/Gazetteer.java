@@ -1,5 +1,12 @@
 package org.stillroom.measures.place;
 
+import org.stillroom.measures.knowledge.Nearest;
+import org.stillroom.measures.knowledge.Row;
+import org.stillroom.measures.knowledge.Rows;
+import org.stillroom.model.explain.Problem;
+import org.stillroom.model.source.Place;
+import org.stillroom.model.text.Folding;
+
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -7,12 +14,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import org.stillroom.measures.knowledge.Nearest;
-import org.stillroom.measures.knowledge.Row;
-import org.stillroom.measures.knowledge.Rows;
-import org.stillroom.model.explain.Problem;
-import org.stillroom.model.source.Place;
-import org.stillroom.model.text.Folding;
 
 /**
  * Towns, regions and countries where books of drinks were written or printed.
@@ -135,8 +136,7 @@ public final class Gazetteer {
             return Optional.of(locality(byCode.get(name)));
         }
         List<Locality> candidates = candidates(name);
-        Optional<Locality> inCountry =
-                place.country().flatMap(c -> inCountry(candidates, name, c));
+        Optional<Locality> inCountry = place.country().flatMap(c -> inCountry(candidates, name, c));
         if (inCountry.isPresent()) {
             return inCountry;
         }
@@ -166,7 +166,9 @@ public final class Gazetteer {
 
     private Locality elsewhere(String name, String country) {
         return new Locality(
-                name, Locality.Kind.TOWN, locality(byCode.get(country)).codes(),
+                name,
+                Locality.Kind.TOWN,
+                locality(byCode.get(country)).codes(),
                 Optional.of(country));
     }
 
@@ -177,8 +179,7 @@ public final class Gazetteer {
             return Optional.empty();
         }
         String head = name.substring(0, comma).strip();
-        return find(Place.of(name.substring(comma + 1).strip()))
-                .map(l -> within(head, l));
+        return find(Place.of(name.substring(comma + 1).strip())).map(l -> within(head, l));
     }
 
     private Locality within(String town, Locality wider) {
@@ -188,8 +189,7 @@ public final class Gazetteer {
                 .orElseGet(
                         () ->
                                 new Locality(
-                                        town, Locality.Kind.TOWN, wider.codes(),
-                                        wider.country()));
+                                        town, Locality.Kind.TOWN, wider.codes(), wider.country()));
     }
 
     private Locality locality(Entry entry) {

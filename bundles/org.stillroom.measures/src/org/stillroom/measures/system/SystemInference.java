@@ -1,5 +1,14 @@
 package org.stillroom.measures.system;
 
+import org.stillroom.measures.knowledge.Authority;
+import org.stillroom.measures.knowledge.Dimension;
+import org.stillroom.measures.knowledge.UnitTable;
+import org.stillroom.measures.place.Locality;
+import org.stillroom.measures.system.Systems.Clue;
+import org.stillroom.measures.system.Systems.Era;
+import org.stillroom.model.explain.Explanation;
+import org.stillroom.model.source.Trade;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -10,14 +19,6 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.stillroom.measures.knowledge.Authority;
-import org.stillroom.measures.knowledge.Dimension;
-import org.stillroom.measures.knowledge.UnitTable;
-import org.stillroom.measures.place.Locality;
-import org.stillroom.measures.system.Systems.Clue;
-import org.stillroom.measures.system.Systems.Era;
-import org.stillroom.model.explain.Explanation;
-import org.stillroom.model.source.Trade;
 
 /**
  * Judges which system of measures a book used, by Bayes' rule.
@@ -73,8 +74,12 @@ public final class SystemInference {
         SortedMap<MeasureSystem, Double> shares = new TreeMap<>();
         shares.put(by.system(), 1.0);
         String reason =
-                capital(by.system().label()) + ": so decided for " + by.level().words()
-                        + " by " + by.who() + ".";
+                capital(by.system().label())
+                        + ": so decided for "
+                        + by.level().words()
+                        + " by "
+                        + by.who()
+                        + ".";
         return new SystemPosterior(shares, reason, Explanation.of(reason));
     }
 
@@ -87,10 +92,10 @@ public final class SystemInference {
             because.add(explain(place.name(), place.codes(), where, years));
         } else {
             Systems.Origins origins = systems.origins(where.language(), where.trade());
-            origins.shares().forEach(
-                    (code, share) -> add(odds, List.of(code), where.trade(), years, share));
-            because.add(
-                    Explanation.of("the place is not known, and " + origins.statement()));
+            origins.shares()
+                    .forEach(
+                            (code, share) -> add(odds, List.of(code), where.trade(), years, share));
+            because.add(Explanation.of("the place is not known, and " + origins.statement()));
         }
         if (where.years().isEmpty()) {
             because.add(Explanation.of("the date is not known"));
@@ -98,8 +103,7 @@ public final class SystemInference {
         return odds;
     }
 
-    private Explanation explain(
-            String place, List<String> codes, Where where, YearRange years) {
+    private Explanation explain(String place, List<String> codes, Where where, YearRange years) {
         NavigableMap<Integer, Era> eras = systems.eras(codes, where.trade());
         int middle = (years.from() + years.to()) / 2;
         Era era = Optional.ofNullable(eras.floorEntry(middle)).orElse(eras.firstEntry()).getValue();
@@ -169,8 +173,7 @@ public final class SystemInference {
         odds.replaceAll((s, p) -> same.contains(s.id()) ? p * OWN_TABLE : p);
         return List.of(
                 Explanation.cited(
-                        "its own table of measures says so of the " + own.word(),
-                        own.citation()));
+                        "its own table of measures says so of the " + own.word(), own.citation()));
     }
 
     private static void normalise(SortedMap<MeasureSystem, Double> odds) {
@@ -203,6 +206,8 @@ public final class SystemInference {
     }
 
     private static String capital(String words) {
-        return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+        return words.isEmpty()
+                ? words
+                : Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 }

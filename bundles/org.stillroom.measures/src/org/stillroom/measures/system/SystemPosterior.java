@@ -1,12 +1,13 @@
 package org.stillroom.measures.system;
 
+import org.stillroom.model.explain.Explanation;
+
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import org.stillroom.model.explain.Explanation;
 
 /**
  * How likely each system of measures is for a book.
@@ -32,8 +33,7 @@ public record SystemPosterior(
     public List<Map.Entry<MeasureSystem, Double>> ranked() {
         return shares.entrySet().stream()
                 .sorted(
-                        Map.Entry.<MeasureSystem, Double>comparingByValue(
-                                        Comparator.reverseOrder())
+                        Map.Entry.<MeasureSystem, Double>comparingByValue(Comparator.reverseOrder())
                                 .thenComparing(Map.Entry.comparingByKey()))
                 .toList();
     }

@@ -1,5 +1,12 @@
 package org.stillroom.measures.system;
 
+import org.stillroom.measures.knowledge.Row;
+import org.stillroom.measures.knowledge.Rows;
+import org.stillroom.measures.knowledge.Works;
+import org.stillroom.model.explain.Citation;
+import org.stillroom.model.number.Rational;
+import org.stillroom.model.source.Trade;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -8,12 +15,6 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.stillroom.measures.knowledge.Row;
-import org.stillroom.measures.knowledge.Rows;
-import org.stillroom.measures.knowledge.Works;
-import org.stillroom.model.explain.Citation;
-import org.stillroom.model.number.Rational;
-import org.stillroom.model.source.Trade;
 
 /** What is known of which system was in use where, when and in what trade. */
 public final class Systems {
@@ -97,9 +98,7 @@ public final class Systems {
         YearRange years = new YearRange(row.year("from").orElse(0), row.year("to").orElse(9999));
         clues.put(
                 row.get("word"),
-                new Clue(
-                        row.get("word"), years, factors, row.get("statement"),
-                        cite(row, works)));
+                new Clue(row.get("word"), years, factors, row.get("statement"), cite(row, works)));
     }
 
     private static Citation cite(Row row, Works works) {

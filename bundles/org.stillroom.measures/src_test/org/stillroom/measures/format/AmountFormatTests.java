@@ -3,17 +3,19 @@ package org.stillroom.measures.format;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
+import org.stillroom.model.estimate.Estimate;
+
 import java.math.BigDecimal;
 import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.Test;
-import org.stillroom.model.estimate.Estimate;
 
 class AmountFormatTests {
 
     private static final Pattern WRITTEN =
-            Pattern.compile("≈ (\\d+(?:\\.\\d+)?) (\\S+) \\((\\d+(?:\\.\\d+)?)–(\\d+(?:\\.\\d+)?)\\)");
+            Pattern.compile(
+                    "≈ (\\d+(?:\\.\\d+)?) (\\S+) \\((\\d+(?:\\.\\d+)?)–(\\d+(?:\\.\\d+)?)\\)");
 
     @Test
     void writesAsTheReferenceDoes() {
@@ -54,8 +56,11 @@ class AmountFormatTests {
         double finest = Math.pow(10, Math.floor(Math.log10(half)) - 1);
         boolean wholeNumber = number.scale() <= 0;
         boolean fine = Math.pow(10, last) >= finest * 0.99;
-        boolean zeros = wholeNumber && number.doubleValue() % (finest * 0.999999999) < number.ulp().doubleValue()
-                || number.doubleValue() % Math.max(1, Math.rint(finest)) == 0;
+        boolean zeros =
+                wholeNumber
+                                && number.doubleValue() % (finest * 0.999999999)
+                                        < number.ulp().doubleValue()
+                        || number.doubleValue() % Math.max(1, Math.rint(finest)) == 0;
         assertTrue(fine || zeros, message);
     }
 }

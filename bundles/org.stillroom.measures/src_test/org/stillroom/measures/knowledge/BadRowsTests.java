@@ -3,15 +3,16 @@ package org.stillroom.measures.knowledge;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
-import java.util.Optional;
-import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.stillroom.measures.MeasureTable;
 import org.stillroom.model.explain.Problem;
 import org.stillroom.model.source.Circumstances;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
 
 class BadRowsTests {
 
@@ -46,7 +47,8 @@ class BadRowsTests {
         Problem problem = more.problems().getFirst();
         assertEquals(3, problem.line().orElseThrow());
         assertEquals("knowledge/measures.csv", problem.file());
-        assertTrue(problem.reason().contains(reason.replace("14 cells", "cells")), problem.toText());
+        assertTrue(
+                problem.reason().contains(reason.replace("14 cells", "cells")), problem.toText());
         assertTrue(problem.remedy().contains(remedy), problem.toText());
         assertTrue(
                 more.table()
@@ -100,9 +102,12 @@ class BadRowsTests {
                 problems::toString);
         assertEquals(
                 "GB-LAN",
-                more.table().places()
+                more.table()
+                        .places()
                         .find(org.stillroom.model.source.Place.of("salt marsh"))
-                        .orElseThrow().codes().getFirst());
+                        .orElseThrow()
+                        .codes()
+                        .getFirst());
     }
 
     @Test

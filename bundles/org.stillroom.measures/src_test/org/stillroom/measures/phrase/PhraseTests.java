@@ -5,9 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
-import java.util.Optional;
-import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -22,6 +19,10 @@ import org.stillroom.model.number.Rational;
 import org.stillroom.model.source.Circumstances;
 import org.stillroom.model.source.Place;
 import org.stillroom.model.source.Trade;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
 
 class PhraseTests {
 
@@ -68,8 +69,7 @@ class PhraseTests {
                 "1 w.g.|1||wineglass|",
                 "white of an egg|1||egg white|"
             })
-    void takesPhrasesApart(
-            String text, String quantity, String most, String word, String thing) {
+    void takesPhrasesApart(String text, String quantity, String most, String word, String thing) {
         MeasurePhrase phrase = MeasurePhrase.parse(text.replace("the ", ""), TABLE.words());
         assertEquals(quantity, phrase.quantity().toString(), text);
         assertEquals(most, phrase.quantityMax().map(Rational::toString).orElse(null), text);
@@ -89,14 +89,15 @@ class PhraseTests {
         MeasureMeaning.Measured meaning = (MeasureMeaning.Measured) answer.meaning();
         assertTrue(meaning.authorities().size() > 10);
         assertEquals("imperial", meaning.systems().likeliest().id());
-        assertTrue(answer.reason().startsWith("2 wineglasses: ≈ 110 ml")
-                || answer.reason().startsWith("2 wineglasses: ≈ 114 ml"), answer.reason());
+        assertTrue(
+                answer.reason().startsWith("2 wineglasses: ≈ 110 ml")
+                        || answer.reason().startsWith("2 wineglasses: ≈ 114 ml"),
+                answer.reason());
     }
 
     @Test
     void aRangeOfNumbersIsAnUnknownOfItsOwn() {
-        Quantity answer =
-                (Quantity) phrases.answer("2 to 3 gills", at("US", "1862", "kitchen"));
+        Quantity answer = (Quantity) phrases.answer("2 to 3 gills", at("US", "1862", "kitchen"));
         assertEquals(2 * 118.294, answer.amount().orElseThrow().low(), 0.01);
         assertEquals(3 * 118.294, answer.amount().orElseThrow().high(), 0.01);
     }
@@ -167,7 +168,8 @@ class PhraseTests {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"99 o.p.", "90 °Bé", "120 u.p.", "86 Brix", "foozle", "", "  ", "½", "a"})
+    @ValueSource(
+            strings = {"99 o.p.", "90 °Bé", "120 u.p.", "86 Brix", "foozle", "", "  ", "½", "a"})
     void whatCannotBeAnsweredIsSaid(String text) {
         PhraseAnswer answer = phrases.answer(text, Circumstances.UNKNOWN);
         assertFalse(answer.reason().isBlank(), text);
@@ -180,10 +182,49 @@ class PhraseTests {
     void noPhraseThrows() {
         Random random = new Random(42);
         String[] bits = {
-            "1", "½", "1/0", "0", "/", "⁄", "-", "–", " ", " of ", "a ", "half ", "wineglass",
-            "dash", "°", "Bé", "proof", "o.p.", "%", "ſ", "\u0000", "\uD83C", "\uD83C\uDF78",
-            "juice of ", "999999999", "99999999999999", "to ", "or ", "ℨ", "℥", "\n", "é", ".",
-            ",", "(", "[", "*", "\\", "dozen ", "and a half", "quarter ", "large ", "１"
+            "1",
+            "½",
+            "1/0",
+            "0",
+            "/",
+            "⁄",
+            "-",
+            "–",
+            " ",
+            " of ",
+            "a ",
+            "half ",
+            "wineglass",
+            "dash",
+            "°",
+            "Bé",
+            "proof",
+            "o.p.",
+            "%",
+            "ſ",
+            "\u0000",
+            "\uD83C",
+            "\uD83C\uDF78",
+            "juice of ",
+            "999999999",
+            "99999999999999",
+            "to ",
+            "or ",
+            "ℨ",
+            "℥",
+            "\n",
+            "é",
+            ".",
+            ",",
+            "(",
+            "[",
+            "*",
+            "\\",
+            "dozen ",
+            "and a half",
+            "quarter ",
+            "large ",
+            "１"
         };
         for (int n = 0; n < 6_000; n++) {
             StringBuilder text = new StringBuilder();
@@ -203,9 +244,13 @@ class PhraseTests {
 
     @Test
     void everySpellingLeadsToItsWord() {
-        TABLE.words().labels().forEach(
-                (label, word) ->
-                        assertEquals(
-                                word, TABLE.words().find(label).orElseThrow().word(), label));
+        TABLE.words()
+                .labels()
+                .forEach(
+                        (label, word) ->
+                                assertEquals(
+                                        word,
+                                        TABLE.words().find(label).orElseThrow().word(),
+                                        label));
     }
 }

@@ -5,13 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
-import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.stillroom.model.estimate.Estimate;
 import org.stillroom.model.estimate.Origin;
+
+import java.util.List;
+import java.util.Random;
 
 class PhysicsTests {
 
@@ -47,8 +48,10 @@ class PhysicsTests {
     /** Guards coefficient C2,3: a transcription in circulation swaps two of its digits. */
     @Test
     void theThirdSecondOrderCoefficientHasNoSwappedDigits() {
-        assertEquals(933.355, EthanolWater.density(
-                EthanolWater.byMass(Proof.fromTralles(50)), (60 - 32) / 1.8), 0.02);
+        assertEquals(
+                933.355,
+                EthanolWater.density(EthanolWater.byMass(Proof.fromTralles(50)), (60 - 32) / 1.8),
+                0.02);
     }
 
     @Test
@@ -107,8 +110,7 @@ class PhysicsTests {
     @Test
     void baumeNeedsItsModulus() {
         assertEquals(1.2831858, SugarSolution.gravityOfBaume(32, SugarSolution.MODULUS), 1e-7);
-        assertEquals(
-                32, SugarSolution.baume(1.2831858407, SugarSolution.MODULUS), 1e-6);
+        assertEquals(32, SugarSolution.baume(1.2831858407, SugarSolution.MODULUS), 1e-6);
         assertThrows(
                 IllegalArgumentException.class,
                 () -> SugarSolution.gravityOfBaume(145, SugarSolution.MODULUS));

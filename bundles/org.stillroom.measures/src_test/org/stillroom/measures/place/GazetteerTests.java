@@ -16,13 +16,27 @@ class GazetteerTests {
     @CsvSource(
             delimiter = '|',
             value = {
-                "London|GB|GB-MDX", "Manchester|GB|GB-LAN", "Manchester, US|US|US-NH",
-                "New-York|US|US-NY", "N. Y.|US|US-NY", "Lancaster, US|US|US-PA",
-                "Lancaster|GB|GB-LAN", "Boston|US|US-MA", "Boston, GB|GB|GB-LIN",
-                "Edinr.|GB|GB-S-MLN", "GB|GB|GB", "US|US|US", "England|GB|GB-ENG",
-                "Saltmarch, GB|GB|GB", "Saltmarch, Lancashire|GB|GB-LAN", "köln|DE|DE",
-                "Bruxelles|BE|BE", "Cincinnati, Ohio|US|US-OH", "Saltmarch, Mass.|US|US-MA",
-                "United States|US|US", "Kingston|JM|JM"
+                "London|GB|GB-MDX",
+                "Manchester|GB|GB-LAN",
+                "Manchester, US|US|US-NH",
+                "New-York|US|US-NY",
+                "N. Y.|US|US-NY",
+                "Lancaster, US|US|US-PA",
+                "Lancaster|GB|GB-LAN",
+                "Boston|US|US-MA",
+                "Boston, GB|GB|GB-LIN",
+                "Edinr.|GB|GB-S-MLN",
+                "GB|GB|GB",
+                "US|US|US",
+                "England|GB|GB-ENG",
+                "Saltmarch, GB|GB|GB",
+                "Saltmarch, Lancashire|GB|GB-LAN",
+                "köln|DE|DE",
+                "Bruxelles|BE|BE",
+                "Cincinnati, Ohio|US|US-OH",
+                "Saltmarch, Mass.|US|US-MA",
+                "United States|US|US",
+                "Kingston|JM|JM"
             })
     void aPlaceHasItsCountryAndRegion(String words, String country, String region) {
         Locality place = places.find(Place.of(words)).orElseThrow();

@@ -4,6 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.stillroom.measures.MeasureTable;
+import org.stillroom.measures.knowledge.MeasureWord;
+import org.stillroom.model.date.UncertainDate;
+import org.stillroom.model.source.Circumstances;
+import org.stillroom.model.source.Place;
+import org.stillroom.model.source.Trade;
+
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -17,16 +28,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.junit.jupiter.api.Assumptions;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import org.stillroom.measures.MeasureTable;
-import org.stillroom.measures.knowledge.MeasureWord;
-import org.stillroom.model.date.UncertainDate;
-import org.stillroom.model.source.Circumstances;
-import org.stillroom.model.source.Place;
-import org.stillroom.model.source.Trade;
 
 class SystemInferenceTests {
 
@@ -42,13 +43,26 @@ class SystemInferenceTests {
 
     @ParameterizedTest
     @CsvSource({
-        "GB,1790,kitchen,wine-before-1826", "GB,1862,kitchen,imperial", "US,1862,bar,us",
-        "US,1934,bar,us", "GB,2015,bar,metric", "FR,1890,kitchen,metric",
-        "FR,1750,kitchen,paris", "Edinburgh,1740,kitchen,scots", "IE,1760,kitchen,irish",
-        "DE,1900,kitchen,metric", "DE,1840,kitchen,german", "AU,1935,bar,imperial",
-        "AU,1995,bar,metric", "Kingston,1780,distilling,wine-before-1826",
-        "Boston,1790,kitchen,us", "Leeds,1900,bar,imperial", "GB,1833,pharmacy,wine-before-1826",
-        "GB,1840,kitchen,imperial", "JP,1895,bar,japan", "Madrid,1830,kitchen,castile"
+        "GB,1790,kitchen,wine-before-1826",
+        "GB,1862,kitchen,imperial",
+        "US,1862,bar,us",
+        "US,1934,bar,us",
+        "GB,2015,bar,metric",
+        "FR,1890,kitchen,metric",
+        "FR,1750,kitchen,paris",
+        "Edinburgh,1740,kitchen,scots",
+        "IE,1760,kitchen,irish",
+        "DE,1900,kitchen,metric",
+        "DE,1840,kitchen,german",
+        "AU,1935,bar,imperial",
+        "AU,1995,bar,metric",
+        "Kingston,1780,distilling,wine-before-1826",
+        "Boston,1790,kitchen,us",
+        "Leeds,1900,bar,imperial",
+        "GB,1833,pharmacy,wine-before-1826",
+        "GB,1840,kitchen,imperial",
+        "JP,1895,bar,japan",
+        "Madrid,1830,kitchen,castile"
     })
     void placeAndDateTellTheSystem(String place, String date, String trade, String id) {
         SystemPosterior posterior = TABLE.systems(at(place, date, trade, "en"));
@@ -75,9 +89,11 @@ class SystemInferenceTests {
                 TABLE.forBook(BookContext.ofWords(Set.of("jigger"))).systems(where).share("us");
         double gill =
                 TABLE.forBook(BookContext.ofWords(Set.of("gill", "quartern")))
-                        .systems(where).share("imperial");
+                        .systems(where)
+                        .share("imperial");
         double cl =
-                TABLE.forBook(BookContext.ofWords(Set.of("cl"))).systems(at("FR", "1936", "bar", "en"))
+                TABLE.forBook(BookContext.ofWords(Set.of("cl")))
+                        .systems(at("FR", "1936", "bar", "en"))
                         .share("metric");
         assertTrue(jigger > plain);
         assertTrue(gill > 0.7, "gill and quartern: " + gill);
@@ -108,8 +124,12 @@ class SystemInferenceTests {
             if (row.get("half").equals("A")) {
                 report.add(
                         String.format(
-                                Locale.ROOT, "%.3f %s %s | %s", score, row.get("id"),
-                                row.get("system"), p.reason()));
+                                Locale.ROOT,
+                                "%.3f %s %s | %s",
+                                score,
+                                row.get("id"),
+                                row.get("system"),
+                                p.reason()));
             }
             assertFalse(p.reason().isBlank());
         }
