@@ -13,7 +13,9 @@ import org.stillroom.model.reading.Size;
 final class AmountParser {
 
     private static final Set<String> PHARMACY_FIRST =
-            Set.of("oz", "lb", "drop", "grain", "minim", "gallon", "pint", "drachm", "scruple");
+            Set.of(
+                    "oz", "lb", "drop", "grain", "minim", "gallon", "pint", "drachm", "scruple",
+                    "whole", "handful", "pinch", "part");
 
     private final Vocabulary words;
     private final Passage p;
@@ -113,6 +115,10 @@ final class AmountParser {
 
     /** Reads “℥iv”, “fl. oz. viij”, “gtt. x”: the measure first, as prescriptions do. */
     private Optional<Quantity> signFirst(int i) {
+        Optional<Quantity> slip = figureForSign(i).or(() -> fused(i));
+        if (slip.isPresent()) {
+            return slip;
+        }
         int at = words.at("sign-prefix", p, i).map(PhraseTable.Match::next).orElse(i);
         at = p.at(at).isMark('.') && at > i ? at + 1 : at;
         Optional<String> sign = p.at(at).type() == Token.Type.SIGN
@@ -120,7 +126,7 @@ final class AmountParser {
         int after = at + 1;
         if (sign.isEmpty()) {
             Optional<MeasureWords.Found> found = measures.exact(p, at)
-                    .or(() -> letter(i))
+                    .or(letterAt(at))
                     .filter(m -> PHARMACY_FIRST.contains(m.word()));
             if (found.isEmpty()) {
                 return Optional.empty();
@@ -131,14 +137,44 @@ final class AmountParser {
         boolean certain = p.at(at).type() == Token.Type.SIGN;
         Optional<Numeral> n = romanOrNumber(after, certain);
         String measure = sign.get();
-        return n.map(x -> Quantity.of(amount(x), measure, i, x.next()));
+        return n.map(x -> Quantity.of(amount(x), measure, i, compound(x.next())));
+    }
+
+    /** Passes over the second of “℥i ʒii”. */
+    private int compound(int i) {
+        boolean sign = p.at(i).type() == Token.Type.SIGN;
+        return sign ? romanOrNumber(i + 1, true).map(Numeral::next).orElse(i) : i;
+    }
+
+    /** “3ij” is how scanners see “ʒij”. */
+    private Optional<Quantity> figureForSign(int i) {
+        boolean figure = p.word(i).equals("3") || p.word(i).equals("5");
+        Optional<Rational> roman = Roman.parse(p.word(i + 1));
+        if (!pharmacy || !figure || roman.isEmpty() || !p.at(i + 1).isWord()) {
+            return Optional.empty();
+        }
+        String measure = p.word(i).equals("3") ? "drachm" : "oz";
+        return Optional.of(
+                Quantity.of(Amount.of(roman.get()), measure, i, i + 2, Hint.SLIP));
+    }
+
+    /** Reads “Oij”, two pints. */
+    private Optional<Quantity> fused(int i) {
+        String w = p.word(i);
+        boolean pints = pharmacy && w.length() > 1 && w.charAt(0) == 'o' && p.at(i).capital();
+        return !pints ? Optional.empty() : Roman.parse(w.substring(1))
+                .map(v -> Quantity.of(Amount.of(v), "pint", i, i + 1));
+    }
+
+    private Supplier<Optional<MeasureWords.Found>> letterAt(int at) {
+        return () -> letter(at);
     }
 
     /** Reads “M. viij” for minims and “O iv” for pints. */
     private Optional<MeasureWords.Found> letter(int i) {
         int next = p.at(i + 1).isMark('.') ? i + 2 : i + 1;
-        return words.table("measure-dotted").value(p.word(i))
-                .filter(m -> pharmacy && p.at(i).capital())
+        return words.table("measure-first").value(p.word(i))
+                .filter(m -> pharmacy)
                 .map(m -> new MeasureWords.Found(m, next, false));
     }
 
@@ -209,6 +245,7 @@ final class AmountParser {
             return Optional.empty();
         }
         Numeral n = read.get();
+        n = repeated(n);
         if (p.at(n.next()).isMark('%')) {
             return Optional.of(Quantity.of(amount(n), "per cent", i, n.next() + 1));
         }
@@ -222,12 +259,24 @@ final class AmountParser {
             }
             at = skipPraise(at);
         }
-        Optional<Size> found = size;
-        int start = at;
-        return Optional.of(measures.afterNumber(p, start)
+        return Optional.of(withMeasure(n, size, i, at));
+    }
+
+    private Quantity withMeasure(Numeral n, Optional<Size> size, int i, int start) {
+        return measures.afterNumber(p, start)
                 .filter(m -> !n.article() || measureFits(m, i))
-                .map(m -> measured(n, m, found, i))
-                .orElseGet(() -> unmeasured(n, found, i, found.isPresent() ? start : n.next())));
+                .map(m -> measured(n, m, size, i))
+                .orElseGet(() -> unmeasured(n, size, i, size.isPresent() ? start : n.next()));
+    }
+
+    /** Passes over the figure in “one (1)” and “one-half (½)”. */
+    private Numeral repeated(Numeral n) {
+        if (!p.at(n.next()).isMark('(')) {
+            return n;
+        }
+        Optional<Numeral> again = numbers.parse(n.next() + 1)
+                .filter(x -> !x.article() && p.at(x.next()).isMark(')'));
+        return again.map(x -> n.withNext(x.next() + 1)).orElse(n);
     }
 
     private boolean measureFits(MeasureWords.Found m, int i) {
@@ -249,6 +298,15 @@ final class AmountParser {
             hints.add(Hint.COMPOUND);
             next = measures.exact(p, second.get().next()).get().next();
         }
+        while (words.has("system", p.word(next))) {
+            next = p.at(next + 1).isMark('.') ? next + 2 : next + 1;
+        }
+        next = parenthesis(next);
+        Optional<Numeral> partly = partlyFull(next);
+        if (partly.isPresent()) {
+            range = partly.get();
+            next = range.next();
+        }
         Optional<Size> after = sizeAfter(next);
         if (after.isPresent()) {
             next = next + 1;
@@ -258,6 +316,27 @@ final class AmountParser {
                 ? Amount.share(range.low()) : amount(range);
         return new Quantity(amount, canonical(m), size.or(() -> after), start, next, false,
                 others(range), hints);
+    }
+
+    /** Passes over a remark between the measure and “of”: “(good)”, “(one to two)”. */
+    private int parenthesis(int i) {
+        if (!p.at(i).isMark('(')) {
+            return i;
+        }
+        for (int j = i + 1; j < i + 6; j++) {
+            if (p.at(j).isMark(')')) {
+                return words.has("of", p.word(j + 1)) ? j + 1 : i;
+            }
+        }
+        return i;
+    }
+
+    /** Reads “a wine-glass three parts full of …”. */
+    private Optional<Numeral> partlyFull(int i) {
+        Optional<PhraseTable.Match> part = words.at("part-full", p, i)
+                .filter(m -> words.has("full", p.word(m.next())));
+        return part.flatMap(m -> Rational.parse(m.value())
+                .map(v -> Numeral.of(v, m.next() + 1)));
     }
 
     /** Reads “a heaped spoon” set as “a spoon heaped with”. */
@@ -330,7 +409,8 @@ final class AmountParser {
         boolean solid = words.has("needs-of", p.word(m.next() - 1));
         boolean noun = p.at(m.next()).isWord() && !words.has("stop", p.word(m.next()))
                 && !words.has("fraction", p.word(m.next()));
-        if (!of && (solid || !noun)) {
+        boolean each = words.has("each", p.word(m.next()));
+        if (!of && !each && (solid || !noun)) {
             return Optional.empty();
         }
         String last = p.word(m.next() - 1);

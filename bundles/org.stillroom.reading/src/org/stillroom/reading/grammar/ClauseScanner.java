@@ -83,7 +83,8 @@ final class ClauseScanner {
             fresh = false;
             return read;
         }
-        if (t.type() != Token.Type.MARK) {
+        boolean link = lineMode && words.has("line-link", t.text());
+        if (t.type() != Token.Type.MARK && !link) {
             fresh = false;
         }
         return i + 1;
@@ -270,7 +271,8 @@ final class ClauseScanner {
         Token next = p.at(i + 1);
         boolean alone = next.ends() || next.type() == Token.Type.MARK;
         boolean list = found.deeds.isEmpty() || lastDraftEnd == i - 1;
-        return words.has("ice", p.word(i)) && alone && list && !found.drafts.isEmpty();
+        boolean line = lineMode && !words.has("ice-verb-next", next.text());
+        return words.has("ice", p.word(i)) && (alone && list || line);
     }
 
     private int deed(VerbFinder.Verb verb) {
@@ -427,6 +429,7 @@ final class ClauseScanner {
             }
             Draft d = new Draft(at, name.get().next());
             d.name(name.get());
+            lendHead(main, name.get());
             d.sameAmountAs(main);
             kinds.decide(d, role);
             found.drafts.add(d);
@@ -438,8 +441,10 @@ final class ClauseScanner {
 
     /** Reads “bitters, two dashes”: the name first. */
     private Optional<Draft> inverse(int i) {
-        boolean place = fresh || lastInverse && p.at(i - 1).isMark(',');
-        if (!place || role != Role.NONE) {
+        boolean took = role == Role.TAKE && (words.at("verb", p, i - 1).isPresent()
+                || words.has("of", p.word(i)));
+        boolean place = fresh || took || lastInverse && p.at(i - 1).isMark(',');
+        if (!place || role != Role.NONE && !took) {
             return Optional.empty();
         }
         Optional<Name> name = names.parse(i);
@@ -464,12 +469,24 @@ final class ClauseScanner {
         amountAt = words.has("of", p.word(amountAt)) && words.has("each", p.word(amountAt + 1))
                 ? amountAt + 2 : amountAt;
         int from = amountAt;
+        Optional<Quantity> strength = amounts.parse(from)
+                .filter(q -> q.measure().equals("per cent") && p.at(q.next()).isMark(','));
+        if (strength.isPresent()) {
+            int after = strength.get().next() + 1;
+            Optional<Quantity> real = amounts.parse(after).filter(q -> closes(q));
+            if (real.isPresent()) {
+                return Optional.of(inverseDraft(i, n, real.get()));
+            }
+        }
         Optional<Quantity> read =
                 fills.share(from).or(() -> amounts.parse(from)).or(sameAlone(from));
         if (read.isEmpty() || !closes(read.get()) || !mark && !isStrong(read.get(), amountAt)) {
             return Optional.empty();
         }
-        Quantity q = read.get();
+        return Optional.of(inverseDraft(i, n, read.get()));
+    }
+
+    private Draft inverseDraft(int i, Name n, Quantity q) {
         Draft d = new Draft(i, q.next());
         d.name(n);
         d.quantity(q);
@@ -477,7 +494,7 @@ final class ClauseScanner {
         d.end = q.next();
         d.hints.add(Hint.INVERSE);
         settle(d, n, q);
-        return Optional.of(d);
+        return d;
     }
 
     private Supplier<Optional<Quantity>> sameAlone(int i) {
@@ -500,7 +517,9 @@ final class ClauseScanner {
     }
 
     private boolean isStrong(Quantity q, int at) {
-        return p.at(at).type() == Token.Type.SIGN || q.measure().equals("same")
+        boolean roman = p.at(q.next() - 1).isWord()
+                && Roman.parse(p.word(q.next() - 1)).isPresent();
+        return p.at(at).type() == Token.Type.SIGN || roman || q.measure().equals("same")
                 || q.measure().equals("per cent") || lineMode && q.hasMeasure();
     }
 

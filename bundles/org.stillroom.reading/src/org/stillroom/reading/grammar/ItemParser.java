@@ -60,8 +60,8 @@ final class ItemParser {
         int next = at + 1;
         boolean of = words.has("of", p.word(next));
         int number = p.at(next).isMark(',') && juice ? next + 1 : next;
-        boolean elidedOf = juice && amounts.numbers().parse(number)
-                .filter(x -> number == next || closesYield(x.next())).isPresent();
+        boolean elidedOf = amounts.numbers().parse(number)
+                .filter(x -> juice && number == next || closesYield(x.next())).isPresent();
         if (!of && !elidedOf) {
             return shared(i, word, juice, preparations);
         }
@@ -223,8 +223,12 @@ final class ItemParser {
     /** In running prose an unknown word after a measure may be a verb: “a spoonful quiets …”. */
     private boolean isObject(Quantity q, Name name) {
         boolean of = words.has("of", p.word(q.next())) || words.has("of", p.word(q.next() - 1));
+        boolean bare = q.hints().contains(Hint.BARE_MEASURE);
         if (lineMode || name.known() || of && q.hasMeasure()) {
             return true;
+        }
+        if (bare) {
+            return false;
         }
         Token after = p.at(name.next());
         boolean ends = after.ends() || after.type() == Token.Type.MARK

@@ -39,8 +39,15 @@ final class MeasureWords {
     }
 
     private Optional<Found> dotted(Passage p, int i) {
+        boolean point = p.at(i + 1).isMark('.');
+        int next = point ? i + 2 : i + 1;
+        if (p.word(i).equals("t") && p.at(next).isWord()) {
+            return Optional.of(
+                    new Found(p.at(i).capital() ? "tablespoon" : "teaspoon", next, false));
+        }
         return words.table("measure-dotted").value(p.word(i))
-                .filter(m -> p.at(i + 1).isMark('.')).map(m -> new Found(m, i + 2, false));
+                .filter(m -> point || m.equals("cup") && p.at(next).isWord())
+                .map(m -> new Found(m, next, false));
     }
 
     /** Any other noun between a number and “of” measures: “three pannikins of …”. */

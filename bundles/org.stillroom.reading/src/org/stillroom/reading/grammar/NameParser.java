@@ -37,7 +37,8 @@ final class NameParser {
     private Name named(int index, int from, int to, int next, List<String> preparations) {
         Optional<Names.Known> known = knownEnd(from, to);
         Set<Hint> hints = EnumSet.noneOf(Hint.class);
-        boolean usual = known.isPresent() || words.has("head", p.word(to - 1));
+        boolean usual = known.filter(k -> k.next() >= to).isPresent()
+                || words.has("head", p.word(to - 1));
         if (!usual) {
             hints.add(Hint.UNKNOWN_NAME);
         }
@@ -179,23 +180,41 @@ final class NameParser {
     }
 
     private boolean abbreviated(int i, int from) {
-        boolean short_ = i > from && words.has("abbrev", p.word(i - 1));
         Token next = p.at(i + 1);
-        return short_ && (next.isWord() && !words.has("stop", next.text())
+        boolean lower = next.isWord() && !next.capital() && p.word(i - 1).length() < 10;
+        boolean shortened = i > from && (words.has("abbrev", p.word(i - 1)) || lower);
+        return shortened && (next.isWord() && !words.has("stop", next.text())
                 && !isNumber(i + 1) && !isSentence(i) || next.isMark(',') || next.ends()
                 || next.type() == Token.Type.SIGN || isNumber(i + 1));
     }
 
     /** A unit of pharmacy that stands before its number ends the name. */
     private boolean isUnit(int i) {
-        if (!words.has("pharm-unit", p.word(i))) {
+        boolean roman = Roman.parse(p.word(i)).isPresent() && p.word(i).matches("[ivxlj]+")
+                && words.at("measure", p, i + 1).isPresent();
+        boolean pints = p.word(i).matches("o[ivxj]+") && p.at(i).capital();
+        boolean prefix = words.has("sign-prefix", p.word(i))
+                && p.at(i + 1).type() == Token.Type.SIGN;
+        if (roman || pints || prefix) {
+            return true;
+        }
+        Optional<PhraseTable.Match> measure = words.at("measure", p, i);
+        if (!words.has("pharm-unit", p.word(i)) && measure.isEmpty()) {
             return false;
         }
-        int next = p.at(i + 1).isMark('.') ? i + 2 : i + 1;
+        int next = measure.map(PhraseTable.Match::next).orElse(i + 1);
+        next = p.at(next).isMark('.') ? next + 1 : next;
+        return isFigure(next, measure.isPresent());
+    }
+
+    private boolean isFigure(int next, boolean word) {
         Token t = p.at(next);
+        boolean roman = t.isWord() && Roman.parse(t.text()).isPresent();
+        if (word) {
+            return roman || words.has("latin", t.text());
+        }
         return t.type() == Token.Type.NUMBER || t.type() == Token.Type.SIGN
-                || t.type() == Token.Type.FRACTION || words.has("latin", t.text())
-                || t.isWord() && Roman.parse(t.text()).isPresent();
+                || t.type() == Token.Type.FRACTION || words.has("latin", t.text()) || roman;
     }
 
     private boolean closes(int i) {
@@ -215,6 +234,12 @@ final class NameParser {
             return false;
         }
         return !words.has("article", next.text());
+    }
+
+    private boolean isParticiple(int i) {
+        String w = p.word(i);
+        return w.length() > 4 && w.endsWith("ed") && !words.has("head", w)
+                || words.verbs().participle(w).isPresent() && !words.has("verb", w);
     }
 
     boolean isNumber(int i) {
@@ -277,7 +302,11 @@ final class NameParser {
             return powder.get().next();
         }
         int start = i;
-        while (words.has("prep", p.word(i)) || words.has("prep-link", p.word(i)) && i > start) {
+        boolean over = words.has("garnish-over", p.word(i + 1));
+        if (over) {
+            return to;
+        }
+        while (words.has("prep", p.word(i)) || i > to && isParticiple(i) || words.has("prep-link", p.word(i)) && i > start) {
             i++;
         }
         Token after = p.at(i);

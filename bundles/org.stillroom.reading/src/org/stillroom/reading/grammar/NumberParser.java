@@ -218,6 +218,11 @@ final class NumberParser {
         if (ONES.contains(w) && w.length() == 1 && counted) {
             return Optional.of(andDirectly(Numeral.of(Rational.ONE, i + 1)));
         }
+        Optional<Rational> roman = Roman.parse(w)
+                .filter(v -> w.matches("[ivxlj]+") && v.compareTo(Rational.of(100)) <= 0);
+        if (roman.isPresent() && measureAt(i + 1)) {
+            return Optional.of(Numeral.of(roman.get(), i + 1));
+        }
         if (words.has("multiple", w)) {
             return multiple(i).map(this::andDirectly);
         }
@@ -370,6 +375,10 @@ final class NumberParser {
             at++;
         }
         int article = words.has("of", p.word(at)) ? at + 1 : at;
+        boolean ofOne = article > at && p.word(article).equals("1");
+        if (ofOne) {
+            return n.withNext(article + 1);
+        }
         boolean manyFollows = words.has("multiple", p.word(article + 1));
         if (words.has("article", p.word(article))) {
             return manyFollows && n.high().isEmpty()

@@ -61,7 +61,7 @@ final class ServesFinder {
         boolean sure = phrase.get().value().equals("sure") && !n.article();
         int unitAt = words.has("serves-adj", p.word(n.next())) ? n.next() + 1 : n.next();
         Optional<PhraseTable.Match> unit = words.at("serves-unit", p, unitAt);
-        if (unit.isEmpty() && !(sure && closes(n.next()))) {
+        if (unit.isEmpty() && !sure) {
             return Optional.empty();
         }
         Rational low = n.low();
