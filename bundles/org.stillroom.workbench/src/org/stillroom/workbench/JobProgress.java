@@ -47,6 +47,6 @@ final class JobProgress implements Progress {
     private void tell() {
         told = System.nanoTime();
         String words = task.isEmpty() ? name : name + ": " + task;
-        events.post(Topics.WORK, new Work.State(words, done, total, true));
+        events.post(Topics.WORK, new Work.State(words, done, total, true, false));
     }
 }

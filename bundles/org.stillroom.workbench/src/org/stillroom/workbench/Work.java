@@ -37,8 +37,16 @@ public final class Work {
         T run(Progress progress) throws Exception;
     }
 
-    /** How far the work in hand has come, for the status bar. */
-    public record State(String words, int done, int total, boolean busy) {}
+    /**
+     * How far the work in hand has come, for the status bar.
+     *
+     * @param words what is being done, or what is said
+     * @param done steps done
+     * @param total steps in all, 0 where that is not known
+     * @param busy whether something is running
+     * @param said whether the words are to stay once all work is done
+     */
+    public record State(String words, int done, int total, boolean busy, boolean said) {}
 
     /** Returns a place for tasks of one sort, where a later task takes the place of an earlier. */
     public Lane lane(String family) {
@@ -57,7 +65,7 @@ public final class Work {
 
     /** Tells the user something in the status bar. */
     public void say(String words) {
-        events.post(Topics.WORK, new State(words, 0, 0, isBusy()));
+        events.post(Topics.WORK, new State(words, 0, 0, isBusy(), true));
     }
 
     /** Starts a task; the lane decides whether its result is still wanted. */
@@ -94,7 +102,7 @@ public final class Work {
     private void ended(Job job) {
         running.remove(job);
         if (running.isEmpty()) {
-            events.post(Topics.WORK, new State("", 0, 0, false));
+            events.post(Topics.WORK, new State("", 0, 0, false, false));
         }
     }
 

@@ -1,5 +1,6 @@
 package org.stillroom.workbench.library;
 
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -45,7 +46,7 @@ final class FacetTree {
     void show(List<Facet> facets) {
         tree.setRedraw(false);
         tree.removeAll();
-        for (Facet facet : facets) {
+        for (Facet facet : ordered(facets)) {
             TreeItem head = new TreeItem(tree, SWT.NONE);
             head.setText(facet.field().substring(0, 1).toUpperCase(Locale.ROOT)
                     + facet.field().substring(1));
@@ -56,6 +57,13 @@ final class FacetTree {
             head.setExpanded(open.contains(facet.field()));
         }
         tree.setRedraw(true);
+    }
+
+    /** Returns the facets with decades first, because they are few, and the rest as they come. */
+    private static List<Facet> ordered(List<Facet> facets) {
+        return facets.stream()
+                .sorted(Comparator.comparing(f -> f.field().equals("decade") ? 0 : 1))
+                .toList();
     }
 
     private void value(TreeItem head, String field, Facet.Count count) {

@@ -27,6 +27,7 @@ import org.stillroom.workbench.OpenLibrary;
 import org.stillroom.workbench.Topics;
 import org.stillroom.workbench.Work;
 import org.stillroom.workbench.widgets.Names;
+import org.stillroom.workbench.widgets.Sheet;
 
 /** The open library as a tree by source, by drink or by decade; typing narrows it down. */
 public final class LibraryPart {
@@ -52,7 +53,8 @@ public final class LibraryPart {
 
     /** Lays out the choice of arrangement, the filter and the tree. */
     @PostConstruct
-    void create(Composite parent, MPart part) {
+    void create(Composite owner, MPart part) {
+        Composite parent = Sheet.on(owner);
         GridLayoutFactory.fillDefaults().margins(8, 8).spacing(0, 6).applyTo(parent);
         title = new Label(parent, SWT.NONE);
         title.setData("org.eclipse.e4.ui.css.CssClassName", "Heading");
@@ -81,6 +83,7 @@ public final class LibraryPart {
         for (Arrangement each : Arrangement.values()) {
             Button button = new Button(row, SWT.RADIO);
             button.setText(each.words());
+            button.setData("org.eclipse.e4.ui.css.CssClassName", "Plain");
             Names.give(button, "By " + each.words().toLowerCase(Locale.ROOT));
             button.addListener(SWT.Selection, e -> {
                 if (button.getSelection()) {
@@ -100,6 +103,7 @@ public final class LibraryPart {
     private void arrange(Study study) {
         Arrangement wanted = arrangement;
         title.setText(study.title().replace("&", "&&"));
+        title.setToolTipText(study.library().root().toString());
         arranging.run(progress -> wanted.arrange(study, progress), nodes -> {
             roots = nodes;
             narrow();

@@ -25,6 +25,7 @@ import org.stillroom.workbench.OpenLibrary;
 import org.stillroom.workbench.Topics;
 import org.stillroom.workbench.Work;
 import org.stillroom.workbench.widgets.DataTable;
+import org.stillroom.workbench.widgets.Sheet;
 
 /**
  * A page of a source: the printed words with what was read marked on them, the spec beside them.
@@ -53,7 +54,8 @@ public final class PagePart {
 
     /** Lays out words to the left and spec to the right. */
     @PostConstruct
-    void create(Composite parent) {
+    void create(Composite owner) {
+        Composite parent = Sheet.on(owner);
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
         Composite head = new Composite(parent, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(head);
@@ -65,7 +67,7 @@ public final class PagePart {
         GridDataFactory.fillDefaults().grab(true, true).applyTo(sides);
         createWords(sides);
         createSpec(sides);
-        sides.setWeights(46, 54);
+        sides.setWeights(42, 58);
         title.setText("No page is open");
         place.setText("Choose a recipe in the library, or search for one.");
         find();

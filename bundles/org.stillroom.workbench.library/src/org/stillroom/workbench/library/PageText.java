@@ -32,10 +32,11 @@ final class PageText {
 
     PageText(Composite parent) {
         text = new StyledText(parent, SWT.READ_ONLY | SWT.WRAP | SWT.MULTI | SWT.V_SCROLL);
-        text.setData("org.eclipse.e4.ui.css.CssClassName", "Inked Page");
+        text.setData("org.eclipse.e4.ui.css.CssClassName", "Inked");
         text.setMargins(20, 14, 20, 14);
         text.setLineSpacing(5);
         text.setAlwaysShowScrollBars(false);
+        text.setFont(PageFont.of(text));
         Names.give(text, "Words of the source");
         ink = Ink.of(text, this::restyle);
         text.addListener(SWT.MouseMove, this::hover);

@@ -17,6 +17,7 @@ import org.stillroom.model.explain.Problem;
 import org.stillroom.workbench.OpenLibrary;
 import org.stillroom.workbench.Topics;
 import org.stillroom.workbench.widgets.DataTable;
+import org.stillroom.workbench.widgets.Sheet;
 
 /** What could not be read in the open library, where, why, and what would help. */
 public final class ProblemsPart {
@@ -32,7 +33,8 @@ public final class ProblemsPart {
 
     /** Lays out a sentence and the list. */
     @PostConstruct
-    void create(Composite parent) {
+    void create(Composite owner) {
+        Composite parent = Sheet.on(owner);
         GridLayoutFactory.fillDefaults().spacing(0, 4).applyTo(parent);
         summary = new Label(parent, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).indent(12, 6).applyTo(summary);

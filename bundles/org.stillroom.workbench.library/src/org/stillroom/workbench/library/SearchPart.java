@@ -25,6 +25,7 @@ import org.stillroom.workbench.Topics;
 import org.stillroom.workbench.Work;
 import org.stillroom.workbench.widgets.DataTable;
 import org.stillroom.workbench.widgets.Names;
+import org.stillroom.workbench.widgets.Sheet;
 
 /** Searches words and specs together; facets keep to a part of what was found. */
 public final class SearchPart {
@@ -54,7 +55,8 @@ public final class SearchPart {
 
     /** Lays out the field above, facets to the left and hits to the right. */
     @PostConstruct
-    void create(Composite parent) {
+    void create(Composite owner) {
+        Composite parent = Sheet.on(owner);
         GridLayoutFactory.fillDefaults().margins(12, 10).spacing(0, 6).applyTo(parent);
         field = new Text(parent, SWT.SINGLE | SWT.BORDER | SWT.SEARCH | SWT.ICON_CANCEL);
         field.setMessage("Words, “words side by side”, ingredient:gin, date:186X, -egg, or");

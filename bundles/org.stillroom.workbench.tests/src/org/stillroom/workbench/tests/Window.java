@@ -323,7 +323,9 @@ final class Window implements AutoCloseable {
     static void shoot(Shell shell, Path file) {
         shell.update();
         Rectangle bounds = shell.getBounds();
-        Image image = new Image(shell.getDisplay(), bounds.width, bounds.height);
+        Rectangle client = shell.getDisplay().map(shell, null, shell.getClientArea());
+        int height = client.y + client.height - bounds.y;
+        Image image = new Image(shell.getDisplay(), client.width, height);
         GC gc = new GC(shell.getDisplay());
         gc.copyArea(image, bounds.x, bounds.y);
         gc.dispose();

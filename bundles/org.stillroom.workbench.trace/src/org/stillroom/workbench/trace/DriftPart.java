@@ -26,6 +26,7 @@ import org.stillroom.workbench.Topics;
 import org.stillroom.workbench.Work;
 import org.stillroom.workbench.widgets.DataTable;
 import org.stillroom.workbench.widgets.Names;
+import org.stillroom.workbench.widgets.Sheet;
 
 /** How a drink's proportions moved: in plain words, as a chart, and as the table behind it. */
 public final class DriftPart extends DrinkPart<Drift> {
@@ -53,16 +54,11 @@ public final class DriftPart extends DrinkPart<Drift> {
         this.themes = themes;
     }
 
-    /** Lays out words above, chart or table in the middle, events to the right. */
+    /** Lays out chart or table to the left, words and events to the right. */
     @PostConstruct
-    void create(Composite parent) {
+    void create(Composite owner) {
+        Composite parent = Sheet.on(owner);
         createHead(parent);
-        words = new StyledText(parent, SWT.READ_ONLY | SWT.WRAP | SWT.MULTI | SWT.V_SCROLL);
-        words.setMargins(16, 0, 16, 8);
-        words.setLineSpacing(2);
-        words.setAlwaysShowScrollBars(false);
-        Names.give(words, "The result in words");
-        GridDataFactory.fillDefaults().grab(true, false).hint(100, 104).applyTo(words);
         SashForm sides = new SashForm(parent, SWT.HORIZONTAL);
         sides.setSashWidth(1);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(sides);
@@ -72,9 +68,21 @@ public final class DriftPart extends DrinkPart<Drift> {
         tablePlace = new Composite(stack, SWT.NONE);
         tablePlace.setLayout(new org.eclipse.swt.layout.FillLayout());
         front(chart.control());
-        events = new DataTable(sides, "What entered and what left", DriftRows.EVENTS);
-        sides.setWeights(66, 34);
+        createWords(sides);
+        sides.setWeights(62, 38);
         trace();
+    }
+
+    private void createWords(Composite sides) {
+        SashForm side = new SashForm(sides, SWT.VERTICAL);
+        side.setSashWidth(1);
+        words = new StyledText(side, SWT.READ_ONLY | SWT.WRAP | SWT.MULTI | SWT.V_SCROLL);
+        words.setMargins(14, 10, 14, 8);
+        words.setLineSpacing(3);
+        words.setAlwaysShowScrollBars(false);
+        Names.give(words, "The result in words");
+        events = new DataTable(side, "What entered and what left", DriftRows.EVENTS);
+        side.setWeights(58, 42);
     }
 
     private void front(Control control) {

@@ -14,19 +14,19 @@ final class DriftRows {
     static final List<DataTable.Column> EVENTS =
             List.of(
                     DataTable.Column.words("Ingredient", 28),
-                    DataTable.Column.words("Event", 16),
-                    DataTable.Column.words("After", 28),
-                    DataTable.Column.words("By", 28));
+                    DataTable.Column.words("Event", 20),
+                    DataTable.Column.words("After", 26),
+                    DataTable.Column.words("By", 26));
 
     private DriftRows() {}
 
     static List<DataTable.Column> columns(Drift drift) {
         List<DataTable.Column> columns = new ArrayList<>();
-        columns.add(DataTable.Column.words("Version", 24));
+        columns.add(DataTable.Column.words("Version", 26));
         columns.add(DataTable.Column.figures("Year", 9));
-        drift.roles().forEach(role -> columns.add(DataTable.Column.figures(role, 16)));
-        columns.add(DataTable.Column.figures("Distance", 12));
-        columns.add(DataTable.Column.words("Line", 14));
+        drift.roles().forEach(role -> columns.add(DataTable.Column.figures(role, 20)));
+        columns.add(DataTable.Column.figures("Distance", 15));
+        columns.add(DataTable.Column.words("Line", 18));
         return columns;
     }
 

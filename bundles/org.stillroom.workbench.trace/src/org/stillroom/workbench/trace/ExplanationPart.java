@@ -12,6 +12,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.stillroom.workbench.Navigator;
 import org.stillroom.workbench.widgets.ReasonTree;
+import org.stillroom.workbench.widgets.Sheet;
 
 /** How a figure came about, back to the words on the page and to who said what they meant. */
 public final class ExplanationPart {
@@ -21,7 +22,8 @@ public final class ExplanationPart {
 
     /** Lays out a heading and the tree. */
     @PostConstruct
-    void create(Composite parent) {
+    void create(Composite owner) {
+        Composite parent = Sheet.on(owner);
         GridLayoutFactory.fillDefaults().spacing(0, 4).applyTo(parent);
         heading = new Label(parent, SWT.NONE);
         heading.setText("Open an amount on a page, and its explanation stands here.");

@@ -22,6 +22,7 @@ import org.stillroom.workbench.OpenLibrary;
 import org.stillroom.workbench.Topics;
 import org.stillroom.workbench.Work;
 import org.stillroom.workbench.widgets.DataTable;
+import org.stillroom.workbench.widgets.Sheet;
 
 /** The versions of a drink in order of time, who took it from whom, and the figure of it. */
 public final class VersionsPart extends DrinkPart<Lineage> {
@@ -48,7 +49,8 @@ public final class VersionsPart extends DrinkPart<Lineage> {
 
     /** Lays out the time line and the possible parents above, the figure below. */
     @PostConstruct
-    void create(Composite parent) {
+    void create(Composite owner) {
+        Composite parent = Sheet.on(owner);
         createHead(parent);
         SashForm halves = new SashForm(parent, SWT.VERTICAL);
         halves.setSashWidth(1);

@@ -14,8 +14,8 @@ public final class ResetLayoutHandler {
             Map.of(
                     "org.stillroom.workbench.stack.left", "2300",
                     "org.stillroom.workbench.sash.right", "7700",
-                    "org.stillroom.workbench.stack.work", "7100",
-                    "org.stillroom.workbench.stack.support", "2900");
+                    "org.stillroom.workbench.stack.work", "7500",
+                    "org.stillroom.workbench.stack.support", "2500");
 
     /** Shows all stacks in their first sizes. */
     @Execute

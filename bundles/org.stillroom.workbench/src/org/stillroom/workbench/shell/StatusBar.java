@@ -4,9 +4,9 @@ import jakarta.annotation.PostConstruct;
 import jakarta.inject.Inject;
 import org.eclipse.e4.core.di.annotations.Optional;
 import org.eclipse.e4.ui.di.UIEventTopic;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.layout.GridData;
-import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -17,8 +17,13 @@ import org.stillroom.workbench.widgets.Names;
 
 /** The line at the bottom of the window: what was done last, what is being done, and a way out. */
 public final class StatusBar {
+    /** Work that is done sooner is not worth a flicker. */
+    private static final int PATIENCE_MILLIS = 250;
+
     private final Work work;
-    private Composite bar;
+    private String said = "Ready";
+    private Work.State latest = new Work.State(said, 0, 0, false, true);
+    private boolean waiting;
     private Label words;
     private ProgressBar progress;
     private Button stop;
@@ -32,49 +37,64 @@ public final class StatusBar {
     /** Lays words, progress and the button to stop side by side. */
     @PostConstruct
     void create(Composite parent) {
-        bar = new Composite(parent, SWT.NONE);
+        Composite bar = new Composite(parent, SWT.NONE);
         bar.setData("org.eclipse.e4.ui.css.CssClassName", "StatusBar");
-        GridLayout grid = new GridLayout(3, false);
-        grid.marginHeight = 3;
-        grid.marginWidth = 10;
-        grid.horizontalSpacing = 10;
-        bar.setLayout(grid);
+        GridLayoutFactory.fillDefaults().numColumns(3).margins(10, 1).spacing(10, 0).applyTo(bar);
         words = new Label(bar, SWT.NONE);
-        words.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, true));
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, true)
+                .applyTo(words);
         progress = new ProgressBar(bar, SWT.SMOOTH);
-        GridData width = new GridData(SWT.RIGHT, SWT.CENTER, false, false);
-        width.widthHint = 180;
-        progress.setLayoutData(width);
+        GridDataFactory.fillDefaults().align(SWT.END, SWT.CENTER).hint(180, SWT.DEFAULT)
+                .applyTo(progress);
         Names.give(progress, "How far the work has come");
         stop = new Button(bar, SWT.PUSH | SWT.FLAT);
         stop.setText("Stop");
         stop.setToolTipText("Stop what is running (Ctrl+.)");
         Names.give(stop, "Stop what is running");
         stop.addListener(SWT.Selection, e -> work.stop());
-        show(new Work.State("Ready", 0, 0, false));
+        draw();
     }
 
-    /** Shows how far the work has come. */
+    /** Hears how far the work has come. */
     @Inject
     @Optional
-    void show(@UIEventTopic(Topics.WORK) Work.State state) {
+    void hear(@UIEventTopic(Topics.WORK) Work.State state) {
+        latest = state;
+        if (state.said()) {
+            said = state.words();
+        }
         if (words == null || words.isDisposed()) {
             return;
         }
-        if (!state.words().isEmpty()) {
-            words.setText(line(state));
-            words.setToolTipText(state.words());
+        if (!state.busy() || state.said()) {
+            draw();
+        } else if (!waiting) {
+            waiting = true;
+            words.getDisplay().timerExec(PATIENCE_MILLIS, this::waited);
         }
-        progress.setMaximum(Math.max(1, state.total()));
-        progress.setSelection(state.total() > 0 ? state.done() : 0);
-        progress.setVisible(state.busy());
-        stop.setVisible(state.busy());
     }
 
-    private static String line(Work.State state) {
-        String flat = state.words().replace('&', '＆').replace('\n', ' ');
-        return state.busy() && state.total() > 0
-                ? flat + "  " + state.done() + " of " + state.total()
-                : flat;
+    private void waited() {
+        waiting = false;
+        if (!words.isDisposed()) {
+            draw();
+        }
+    }
+
+    private void draw() {
+        boolean busy = latest.busy() && !latest.said();
+        String line = busy ? doing() : said;
+        words.setText(line.replace("&", "&&").replace('\n', ' '));
+        words.setToolTipText(line);
+        progress.setMaximum(Math.max(1, latest.total()));
+        progress.setSelection(latest.total() > 0 ? latest.done() : 0);
+        progress.setVisible(busy);
+        stop.setVisible(busy);
+    }
+
+    private String doing() {
+        return latest.total() > 0
+                ? latest.words() + "  " + latest.done() + " of " + latest.total()
+                : latest.words();
     }
 }

@@ -26,6 +26,9 @@ import org.eclipse.swt.widgets.TableItem;
 public final class DataTable {
     private static final int NARROWEST = 48;
 
+    /** A column is at least so many points wide for each of its weight; else the table scrolls. */
+    private static final int POINTS_OF_WEIGHT = 5;
+
     private final Table table;
     private final List<Column> columns;
     private List<Row> rows = List.of();
@@ -164,7 +167,9 @@ public final class DataTable {
         int room = table.getClientArea().width - 4;
         int whole = columns.stream().mapToInt(Column::weight).sum();
         for (int i = 0; i < columns.size(); i++) {
-            int width = Math.max(NARROWEST, room * columns.get(i).weight() / Math.max(1, whole));
+            int weight = columns.get(i).weight();
+            int least = Math.max(NARROWEST, weight * POINTS_OF_WEIGHT);
+            int width = Math.max(least, room * weight / Math.max(1, whole));
             table.getColumn(i).setWidth(width);
         }
     }
