@@ -48,7 +48,7 @@ final class Gathering {
         this.question = question;
         this.where = where;
         this.systems = systems;
-        this.weigher = new Weigher(where, knowledge.places());
+        this.weigher = new Weigher(where, knowledge.places(), knowledge.tongues());
     }
 
     /**

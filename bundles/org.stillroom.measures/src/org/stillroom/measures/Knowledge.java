@@ -34,7 +34,8 @@ record Knowledge(
         SystemInference inference,
         Map<String, List<Authority>> authorities,
         List<SizeFactor> sizes,
-        Densities densities) {
+        Densities densities,
+        Map<String, String> tongues) {
 
     /** How a word about size changes an amount. */
     record SizeFactor(
@@ -60,7 +61,15 @@ record Knowledge(
                 new SystemInference(systems, units),
                 byWord(read.authorities()),
                 readSizes(),
-                Densities.shipped());
+                Densities.shipped(),
+                readTongues());
+    }
+
+    /** Reads the language of each country's books: near kin read one another. */
+    private static Map<String, String> readTongues() {
+        Map<String, String> tongues = new HashMap<>();
+        Rows.shipped("tongues.csv").forEach(r -> tongues.put(r.get("country"), r.get("language")));
+        return Map.copyOf(tongues);
     }
 
     private static List<SizeFactor> readSizes() {
@@ -89,12 +98,30 @@ record Knowledge(
         authorities.values().forEach(all::addAll);
         all.addAll(more);
         return new Knowledge(
-                works, units, moreWords, places, systems, inference, byWord(all), sizes, densities);
+                works,
+                units,
+                moreWords,
+                places,
+                systems,
+                inference,
+                byWord(all),
+                sizes,
+                densities,
+                tongues);
     }
 
     Knowledge with(Gazetteer morePlaces) {
         return new Knowledge(
-                works, units, words, morePlaces, systems, inference, authorities, sizes, densities);
+                works,
+                units,
+                words,
+                morePlaces,
+                systems,
+                inference,
+                authorities,
+                sizes,
+                densities,
+                tongues);
     }
 
     /** Returns what is said about a word; juice that was weighed is given as a volume. */
@@ -128,8 +155,8 @@ record Knowledge(
             return question;
         }
         Optional<MeasureWord> word = words.find(question.word());
-        String one = thing.endsWith("s") ? thing.substring(0, thing.length() - 1) : thing;
-        for (String name : List.of(thing, one)) {
+        for (String name :
+                List.of(thing, withoutEnding(thing, "s", ""), withoutEnding(thing, "ies", "y"))) {
             if (word.filter(w -> of(w.word()).stream().anyMatch(a -> a.isAbout(name)))
                     .isPresent()) {
                 return question.about(question.matter(), name);
@@ -138,6 +165,12 @@ record Knowledge(
         return isOnlyAboutStuffs(question.word())
                 ? question
                 : question.about(question.matter(), "");
+    }
+
+    private static String withoutEnding(String word, String ending, String instead) {
+        return word.endsWith(ending)
+                ? word.substring(0, word.length() - ending.length()) + instead
+                : word;
     }
 
     /** Tells whether every statement about a word names a stuff, so that another has no figure. */

@@ -25,39 +25,14 @@ final class Weigher {
     private static final double UNKNOWN_PLACE = 0.4;
     private static final double UNKNOWN_TRADE = 0.7;
 
-    /** Countries that read one another's books in one language. */
-    private static final Map<String, String> FAMILY =
-            Map.ofEntries(
-                    Map.entry("GB", "en"),
-                    Map.entry("US", "en"),
-                    Map.entry("IE", "en"),
-                    Map.entry("CA", "en"),
-                    Map.entry("AU", "en"),
-                    Map.entry("NZ", "en"),
-                    Map.entry("ZA", "en"),
-                    Map.entry("IN", "en"),
-                    Map.entry("JM", "en"),
-                    Map.entry("BB", "en"),
-                    Map.entry("TT", "en"),
-                    Map.entry("BM", "en"),
-                    Map.entry("FR", "fr"),
-                    Map.entry("BE", "fr"),
-                    Map.entry("CH", "de"),
-                    Map.entry("DE", "de"),
-                    Map.entry("AT", "de"),
-                    Map.entry("ES", "es"),
-                    Map.entry("MX", "es"),
-                    Map.entry("CU", "es"),
-                    Map.entry("AR", "es"),
-                    Map.entry("CL", "es"),
-                    Map.entry("PE", "es"));
-
     private final Where where;
     private final Gazetteer places;
+    private final Map<String, String> tongues;
 
-    Weigher(Where where, Gazetteer places) {
+    Weigher(Where where, Gazetteer places, Map<String, String> tongues) {
         this.where = where;
         this.places = places;
+        this.tongues = tongues;
     }
 
     /** A weight and why it is so. */
@@ -95,7 +70,7 @@ final class Weigher {
     }
 
     private Weight unknownPlace(String country, boolean region) {
-        String family = FAMILY.getOrDefault(country, "");
+        String family = tongues.getOrDefault(country, "");
         boolean other = where.language().map(l -> !l.equals(family)).orElse(false);
         double weight = UNKNOWN_PLACE * (region ? 0.2 : 1) * (other ? 0.05 : 1);
         return new Weight(weight, "our place is unknown");
@@ -114,8 +89,8 @@ final class Weigher {
                     ? new Weight(0.07, "one region of the country")
                     : new Weight(0.01, "another region");
         }
-        String family = FAMILY.getOrDefault(home, "?");
-        return family.equals(FAMILY.getOrDefault(country, ""))
+        String family = tongues.getOrDefault(home, "?");
+        return family.equals(tongues.getOrDefault(country, ""))
                 ? new Weight(region ? 0.02 : 0.12, "another country of the language")
                 : new Weight(0.015, "another country");
     }
