@@ -36,6 +36,18 @@ final class Assembler {
         return out;
     }
 
+    /** Returns units without recipes as sections. */
+    List<BookCutter.Stretch> sections(List<Unit> units) {
+        out.clear();
+        for (int i = 0; i < units.size(); ) {
+            i = other(units, i);
+        }
+        if (!units.isEmpty()) {
+            region = region == Section.Kind.FRONT ? Section.Kind.ANECDOTE : region;
+        }
+        return List.copyOf(out);
+    }
+
     /** Tells whether this book sets its recipes in and its story not. */
     private static boolean indentsBodies(List<Unit> units) {
         int recipeIn = 0;

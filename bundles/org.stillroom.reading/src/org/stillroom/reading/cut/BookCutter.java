@@ -25,10 +25,16 @@ public final class BookCutter {
         Lines lines = new Lines(structure.text());
         Listing listing = new Listing(lines, lines.count());
         List<Unit> units = new Splitter(structure, lines, listing, cues).split();
-        Judge judge = new Judge(structure, listing, cues);
-        List<Unit> judged = judge.decide(new ArrayList<>(units));
-        List<Stretch> stretches = new Assembler(structure, cues).assemble(judged);
+        List<Stretch> stretches =
+                structure.hasRecipes()
+                        ? new MarkedBook(structure, cues).assemble(units)
+                        : guess(structure, listing, units);
         return new CutWriter(source, listing).write(stretches);
+    }
+
+    private List<Stretch> guess(Structure structure, Listing listing, List<Unit> units) {
+        List<Unit> judged = new Judge(structure, listing, cues).decide(new ArrayList<>(units));
+        return new Assembler(structure, cues).assemble(judged);
     }
 
     /** A stretch that the cut assigns to a recipe, or to no recipe, by UTF-16 units. */

@@ -187,6 +187,9 @@ final class Judge {
         if (at == 0 && !head.listed) {
             points -= 5;
         }
+        if (structure.isOther(head.start)) {
+            points -= 20;
+        }
         if (isSubtitle(units, at) || head.place == Head.Place.MIDDLE && !goesOnFrom(units, at)) {
             points -= 5;
         }

@@ -245,7 +245,8 @@ final class Splitter {
             return false;
         }
         boolean alone = line + 1 == runEnd;
-        boolean opens = alone || opensBody(line + 1);
+        boolean priced = n - title.end() >= 4;
+        boolean opens = alone || priced || opensBody(line + 1);
         boolean plain = switch (letters) {
             case CAPITALS -> true;
             case TITLE -> opens && (alone || close == '.' || close == ')' || close == ':'

@@ -29,6 +29,7 @@ final class Structure {
         List<Mark> marks =
                 source.marks().stream()
                         .filter(m -> m.kind() == kind && m.span().end() <= text.length())
+                        .filter(m -> kind != Mark.Kind.OTHER || isApart(m.label()))
                         .sorted((a, b) -> a.span().compareTo(b.span()))
                         .toList();
         int[][] bounds = new int[marks.size()][];
@@ -42,6 +43,17 @@ final class Structure {
                     };
         }
         return bounds;
+    }
+
+    /** Tells whether a division of this name holds no recipes; a chapter or section may. */
+    private static boolean isApart(String label) {
+        return switch (label.toLowerCase(java.util.Locale.ROOT).replace('_', '-')) {
+            case "contents", "toc", "index", "preface", "foreword", "introduction", "dedication",
+                    "advertisement", "advertisements", "advert", "titlepage", "title-page",
+                    "colophon", "errata", "glossary", "measures", "notes", "note", "imprint",
+                    "frontispiece", "illustrations", "bibliography", "licence", "license" -> true;
+            default -> false;
+        };
     }
 
     private static int level(String label) {
@@ -64,8 +76,22 @@ final class Structure {
         return recipes;
     }
 
-    int[][] others() {
-        return others;
+    /** Tells whether a place lies in a division that the file marks as something else. */
+    boolean isOther(int at) {
+        return covering(others, at) >= 0;
+    }
+
+    /** Returns the first heading inside a stretch as its two bounds, or nothing. */
+    java.util.Optional<int[]> headingWithin(int from, int to) {
+        for (int i = Math.max(0, covering(headings, from)); i < headings.length; i++) {
+            if (headings[i][0] >= to) {
+                break;
+            }
+            if (headings[i][0] >= from) {
+                return java.util.Optional.of(headings[i]);
+            }
+        }
+        return java.util.Optional.empty();
     }
 
     /** Returns the level of the heading that covers a place, or 0. */

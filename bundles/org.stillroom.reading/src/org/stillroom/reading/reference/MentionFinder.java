@@ -22,21 +22,25 @@ final class MentionFinder {
                             + "(ed)?( it)? (the )?$");
     private static final Pattern SEVERAL =
             Pattern.compile(
-                    "either of the (above|foregoing)|(the )?two (foregoing|above|last)"
-                            + "|(above|foregoing) two|both (of )?the (above|foregoing)");
+                    "\\b(?:either|any|any one|one|each|half|both|all|one or other)(?: of)? the (?:above|"
+                            + "foregoing|preceding|last)(?: recipes| drinks)?\\b(?! one)"
+                            + "|\\b(?:the )?(?:two|three|four|five) (?:foregoing|above|last|preceding|previous)\\b"
+                            + "|\\b(?:above|foregoing|last|preceding|previous) (?:two|three|four|five)\\b"
+                            + "|\\bthese (?:two|three)\\b");
     private static final Pattern NUMBER =
             Pattern.compile(
                     "\\b(?:same as|like|as in|as for|as|see|from|of|to|in|for)? ?(?:the )?"
                             + "(?:no|number|recipe no|receipt no|recipe|receipt)[.,]? ?(\\d{1,4})\\b"
-                            + "|\\b(?:same as|made like|made as|as in|see) (\\d{1,4})\\b(?! ?(?:oz|lb))");
+                            + "|\\b(?:same as|made like|made as|as in|see) (\\d{1,4})\\b(?! ?(?:oz|lb))"
+                            + "|\\b(?:as|like|from) (\\d{1,4})(?=[,;.]| with| but| using)");
     private static final Pattern TITLE =
             Pattern.compile(
-                    "\\b(?:same (?:way |manner )?as(?: for| in| with)?|exactly as|just as|as for"
+                    "\\b(?:same (?:way |manner )?as(?: for| in| with)?|comme|wie|como|igual que|as you (?:do|would)|exactly as|just as|as for"
                             + "|as in|as with|like|see|similar(?:ly)? to|manner (?:of|as)|way as"
                             + "|proceed as|follow|everything in|times|(?:made|make|mix|prepare|prepared"
                             + "|serve) as|in all else as|respects as|as) "
                             + "(?:directed |described )?(?:for |in |with |to )?"
-                            + "(?:that of |those of )?(?:the |an? |other )*");
+                            + "(?:that of |those of )?(?:the |an? |other |le |la |el |l')*");
     private static final Pattern LAST_BUT_ONE =
             Pattern.compile("(the )?(one before (the )?last|last but one|first of these)");
     private static final Pattern BEFORE =
@@ -46,7 +50,13 @@ final class MentionFinder {
                             + "(?: one| recipe| receipt| drink| directions)?\\b"
                             + "|\\b(?:directions|recipe|receipt) above\\b"
                             + "|^(?:the )?(?:previous|preceding|foregoing|above|last)(?: one)?\\b"
+                            + "|\\b(?:see|vide|as per|repeat|repeating|take|with|by|to) (?:the )?(?:above|preceding|"
+                            + "foregoing|last|supra)\\b|\\b(?:preceding|previous|last|same) (?:recipe|receipt|"
+                            + "formula|drink|directions|mixture)\\b|\\bthe (?:above|preceding|last|former|"
+                            + "previous)\\b(?=,? (?:with|but|made|using|without|less|plus|and|will|can|may|is))"
                             + "|\\bthe foregoing\\b|\\babove fashion\\b|\\babove recipe\\b");
+    private static final Pattern ELSEWHERE =
+            Pattern.compile("^(?:edition|chapter|volume|part|book|work|page|table|paragraph)\\b");
     private static final Pattern SAME =
             Pattern.compile(
                     "^(?:ditto|do\\.|idem|dito)\\b|\\bditto\\b(?=[,.; ]|$)"
@@ -55,9 +65,40 @@ final class MentionFinder {
                             + "|\\b(?:otherwise |precisely |exactly )*the same\\b(?= ?[,.;:]| with| but"
                             + "| without| using| substituting| only| made| less| in (?:equal|all)| and"
                             + "| except|$)"
+                            + "|\\bby the same (?:rule|process|method|means|recipe|receipt)\\b|\\baforesaid\\b"
+                            + "|^likewise\\b|\\bthe (?:one|drink|recipe|receipt) (?:above|before)\\b"
+                            + "|\\bits predecessor\\b|\\b(?:vide|ut) (?:ante|supra)\\b|\\beodem modo\\b"
+                            + "|\\babove\\b(?=[,.;]|$| with| but)"
+                            + "|\\bcomme (?:ci-dessus|le precedent|la precedente|dessus)\\b|\\bde meme\\b"
+                            + "|\\b(?:le|la) meme\\b|\\bmeme (?:recette|chose|formule)\\b"
+                            + "|\\bwie (?:oben|vorher|vorstehend|voriges|das vorige)\\b|\\bebenso\\b"
+                            + "|\\bdesgleichen\\b|\\bdasselbe\\b|\\blo mismo\\b|\\bdel mismo modo\\b"
+                            + "|\\bcomo (?:el|la) (?:anterior|precedente)\\b|\\bcome sopra\\b"
                             + "|^same\\b|\\bmutatis mutandis\\b|\\botherwise (?:the same|as (?:given|"
                             + "above|before))\\b|\\bin (?:all )?other respects\\b|^similarly\\b"
                             + "|\\bsame\\b(?= ?[,.;]| (?:with|but|using|substituting))");
+    /** Words before a title that is named whole; a title in part is not enough after these. */
+    private static final Pattern LOOSE =
+            Pattern.compile(
+                    "\\b(?:recipe (?:for|of)|receipt (?:for|of)|formula (?:for|of)|identical (?:with|to)"
+                            + "|differs? from|varies from|resembles|vide|cf\\.?|repeat|start with|begin with"
+                            + "|(?:make|mix|take|prepare|build|brew|is|are|of|to|into|from|in|simply|merely"
+                            + "|nothing but)(?: up)?(?: an?| the| your)|an?|the) "
+                            + "(?:plain |ordinary |regular |usual |common )?");
+
+    private static final Pattern SAME_EARLY =
+            Pattern.compile(
+                    "^.{0,30}?\\bsame\\b(?! (?:quantit|amount|weight|proportion|measure|size|bulk|glass"
+                            + "|time|water|number|jug|bowl|vessel|of\\b|day|night|lemon|syrup))");
+    private static final Pattern SHORT_EDIT =
+            Pattern.compile(
+                    "^(?:with |without |no |add |omit |use |using |only |but |made with |plus |less "
+                            + "|double |half the |twice |substitut)|\\binstead\\b| for ");
+    private static final Pattern LETTER =
+            Pattern.compile(
+                    "^(?:as |see |like |same as |the same as )?([a-z])(?=,? (?:with|but|without|using"
+                            + "|only|less|plus|and)\\b)");
+
     private static final Pattern EDIT_ALONE =
             Pattern.compile(
                     "^(?:substitut|without the |replace |leave out |omit )"
@@ -65,7 +106,8 @@ final class MentionFinder {
                             + "|\\bvice\\b|\\binstead of\\b");
     private static final Pattern OPENING =
             Pattern.compile(
-                    "^[a-z0-9'’\\- ]{3,60}?(?=,| with | without | plus | topped | but | in a | using "
+                    "^[a-z0-9'’\\- ]{3,60}?(?=,|;|:| made | and | served | having | on | minus | less "
+                            + "| with | without | plus | topped | but | in a | using "
                             + "| to which | is made into | made with |\\.$)");
 
     private final TitleIndex titles;
@@ -83,8 +125,12 @@ final class MentionFinder {
                 .or(() -> before(body, LAST_BUT_ONE, 2))
                 .or(() -> before(body, BEFORE, 1))
                 .or(() -> before(body, SAME, 1))
+                .or(() -> lettered(body, from))
                 .or(() -> opening(body, from))
-                .or(() -> editAlone(body, folded.length()));
+                .or(() -> loose(body, from))
+                .or(() -> before(body, SAME_EARLY, 1))
+                .or(() -> editAlone(body, folded.length()))
+                .or(() -> variant(body, folded.length(), from));
     }
 
     private static Optional<Mention> several(String body) {
@@ -98,7 +144,8 @@ final class MentionFinder {
     private Optional<Mention> numbered(String body, int from) {
         Matcher m = NUMBER.matcher(body);
         while (m.find()) {
-            String number = m.group(1) != null ? m.group(1) : m.group(2);
+            String number =
+                    m.group(1) != null ? m.group(1) : m.group(2) != null ? m.group(2) : m.group(3);
             boolean inTitle = m.group(1) != null && m.start() > 0
                     && Character.isLetterOrDigit(body.charAt(m.start()))
                     && m.group().startsWith("no");
@@ -234,7 +281,8 @@ final class MentionFinder {
             String rest = body.substring(m.end()).stripLeading();
             boolean thing = rest.startsWith("mixture") || rest.startsWith("ingredients")
                     || rest.startsWith("quantit") || rest.startsWith("proportion")
-                    || rest.startsWith("syrup") || rest.startsWith("of ");
+                    || rest.startsWith("syrup") || rest.startsWith("of ")
+                    || ELSEWHERE.matcher(rest).find();
             if (early && !thing) {
                 return Optional.of(new Mention(
                         Mention.Kind.BEFORE, Optional.empty(), back, m.start(), m.end(),
@@ -267,6 +315,52 @@ final class MentionFinder {
             }
         }
         return Optional.empty();
+    }
+
+    /** A whole title in a short body, where it is not one of the ingredients. */
+    private Optional<Mention> loose(String body, int from) {
+        if (countWords(body) > SHORT) {
+            return Optional.empty();
+        }
+        Matcher m = LOOSE.matcher(body);
+        int at = 0;
+        while (at < body.length() && m.find(at)) {
+            for (int end : ends(body, m.end())) {
+                String words = body.substring(m.end(), end);
+                if (!isStock(words) && titles.exact(words, from).isPresent()) {
+                    return Optional.of(mention(body, m.end(), m.start(), end, from));
+                }
+            }
+            at = m.start() + 1;
+        }
+        return Optional.empty();
+    }
+
+    /** Tells whether a title names something that other recipes have as an ingredient. */
+    private static boolean isStock(String words) {
+        return Categories.house().of(words).isPresent()
+                || words.matches(".*(syrup|bitters|vinegar|cordial|water|sugar|wine|essence|tincture)s?");
+    }
+
+    private Optional<Mention> lettered(String body, int from) {
+        Matcher m = LETTER.matcher(body);
+        if (!m.find()) {
+            return Optional.empty();
+        }
+        String letter = m.group(1).toUpperCase(java.util.Locale.ROOT);
+        return titles.number(letter, from).isPresent()
+                ? Optional.of(new Mention(
+                        Mention.Kind.NUMBER, Optional.of(letter), 0, m.start(), m.end(), true))
+                : Optional.empty();
+    }
+
+    /** A few words of change under a title that varies the one before. */
+    private Optional<Mention> variant(String body, int length, int from) {
+        boolean brief = length < REACH && countWords(body) <= 14;
+        return brief && titles.variesTheOneBefore(from) && SHORT_EDIT.matcher(body).find()
+                ? Optional.of(new Mention(
+                        Mention.Kind.BEFORE, Optional.empty(), 1, 0, 0, true))
+                : Optional.empty();
     }
 
     /** A short body that only says what to change stands for the recipe before it. */

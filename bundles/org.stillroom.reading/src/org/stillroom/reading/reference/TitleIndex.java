@@ -66,6 +66,11 @@ final class TitleIndex {
         return different.size() > 3 ? OptionalInt.empty() : nearest(all, from);
     }
 
+    /** Tells whether a title shares a word with the title before it. */
+    boolean variesTheOneBefore(int at) {
+        return at > 0 && keys.get(at).words().stream().anyMatch(keys.get(at - 1).words()::contains);
+    }
+
     /** Returns the last one before a place, else the first one after it. */
     private OptionalInt nearest(List<Integer> all, int from) {
         int best = -1;
