@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.stillroom.ingredients.spelling.Words;
 import org.stillroom.model.text.Folding;
@@ -16,7 +17,13 @@ final class Abbreviations {
 
     private static final Pattern BLANKS = Pattern.compile("[\\s\\-]+|(?<=\\.)(?=\\p{L})");
 
-    private final Map<String, List<Entry>> byShape = new HashMap<>();
+    private final Map<Integer, List<Entry>> byCount = new HashMap<>();
+
+    private final Map<String, Set<String>> contractions;
+
+    Abbreviations(Map<String, Set<String>> contractions) {
+        this.contractions = contractions;
+    }
 
     private record Entry(List<String> words, Matching.Name name) {}
 
@@ -25,12 +32,8 @@ final class Abbreviations {
         if (words.isEmpty()) {
             return;
         }
-        byShape.computeIfAbsent(shape(words.get(0), words.size()), k -> new ArrayList<>())
+        byCount.computeIfAbsent(words.size(), k -> new ArrayList<>())
                 .add(new Entry(words, name));
-    }
-
-    private static String shape(String first, int words) {
-        return first.charAt(0) + " " + words;
     }
 
     /** Returns the labels of as many words of which the printed ones are beginnings. */
@@ -52,7 +55,7 @@ final class Abbreviations {
             return List.of();
         }
         List<Matching.Hit> hits = new ArrayList<>();
-        for (Entry entry : byShape.getOrDefault(shape(words.get(0), words.size()), List.of())) {
+        for (Entry entry : byCount.getOrDefault(words.size(), List.of())) {
             if (isShortFor(words, shortened, entry.words())) {
                 hits.add(new Matching.Hit(entry.name(), likeness, Matching.How.ABBREVIATED));
             }
@@ -60,12 +63,15 @@ final class Abbreviations {
         return hits;
     }
 
-    private static boolean isShortFor(
+    private boolean isShortFor(
             List<String> words, List<Boolean> shortened, List<String> whole) {
         for (int i = 0; i < words.size(); i++) {
             boolean fits =
                     shortened.get(i)
                             ? whole.get(i).startsWith(words.get(i))
+                                    || contractions
+                                            .getOrDefault(words.get(i), Set.of())
+                                            .contains(whole.get(i))
                             : Words.singular(whole.get(i)).equals(Words.singular(words.get(i)));
             if (!fits) {
                 return false;

@@ -76,7 +76,7 @@ final class Matching {
     static Matching of(Map<String, List<Label>> labels, SpellingKnowledge spelling) {
         Map<String, List<Name>> byKey = new HashMap<>();
         Map<String, List<Name>> byParts = new HashMap<>();
-        Abbreviations abbreviations = new Abbreviations();
+        Abbreviations abbreviations = new Abbreviations(spelling.contractions());
         new TreeMap<>(labels)
                 .forEach(
                         (sense, names) -> {

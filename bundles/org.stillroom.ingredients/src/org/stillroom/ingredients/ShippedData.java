@@ -80,8 +80,16 @@ record ShippedData(
                 rows("misprints.csv")
                         .map(r -> new Misprints.Pair(r.get("printed"), r.get("meant")))
                         .toList();
+        Map<String, Set<String>> contractions = new HashMap<>();
+        rows("contractions.csv")
+                .forEach(
+                        r ->
+                                contractions
+                                        .computeIfAbsent(r.get("short"), k -> new HashSet<>())
+                                        .add(r.get("whole")));
         return new SpellingKnowledge(
-                new SpellingRules(rules), costs.build(), new Misprints(pairs), praise);
+                new SpellingRules(rules), costs.build(), new Misprints(pairs),
+                contractions, praise);
     }
 
     private static Set<String> readGeneral() {

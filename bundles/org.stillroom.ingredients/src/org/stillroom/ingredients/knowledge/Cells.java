@@ -351,6 +351,9 @@ final class Cells {
     }
 
     private static List<String> list(String cell) {
+        if (cell.indexOf(';') < 0) {
+            return cell.isBlank() ? List.of() : List.of(cell.strip());
+        }
         return Stream.of(cell.split(";")).map(String::strip).filter(s -> !s.isEmpty()).toList();
     }
 

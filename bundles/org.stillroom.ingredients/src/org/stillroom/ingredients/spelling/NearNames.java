@@ -3,11 +3,7 @@ package org.stillroom.ingredients.spelling;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import org.apache.commons.text.similarity.JaroWinklerSimilarity;
 
 /**
@@ -23,12 +19,15 @@ public final class NearNames {
     private static final int COMPARED = 160;
     private static final double LEAST = 0.70;
 
+    /** Letters, blank, digit, anything else. */
+    private static final int CLASSES = 29;
+
     private final SpellingRules rules;
     private final EditCost costs;
     private final JaroWinklerSimilarity winkler = new JaroWinklerSimilarity();
     private final String[] keys;
     private final int[] pairCounts;
-    private final Map<Integer, int[]> blocks;
+    private final int[][] blocks = new int[CLASSES * CLASSES][0];
 
     /**
      * A name near the one that was asked for.
@@ -44,18 +43,20 @@ public final class NearNames {
         this.costs = costs;
         this.keys = keys.toArray(String[]::new);
         this.pairCounts = new int[this.keys.length];
-        Map<Integer, List<Integer>> lists = new HashMap<>();
+        int[] used = new int[blocks.length];
         for (int i = 0; i < this.keys.length; i++) {
-            Set<Integer> pairs = pairs(rules.skeleton(this.keys[i]));
-            pairCounts[i] = pairs.size();
+            int[] pairs = pairs(rules.skeleton(this.keys[i]));
+            pairCounts[i] = pairs.length;
             for (int pair : pairs) {
-                lists.computeIfAbsent(pair, p -> new ArrayList<>()).add(i);
+                if (used[pair] == blocks[pair].length) {
+                    blocks[pair] = Arrays.copyOf(blocks[pair], 2 * used[pair] + 4);
+                }
+                blocks[pair][used[pair]++] = i;
             }
         }
-        this.blocks = new HashMap<>();
-        lists.forEach(
-                (pair, list) ->
-                        blocks.put(pair, list.stream().mapToInt(Integer::intValue).toArray()));
+        for (int pair = 0; pair < blocks.length; pair++) {
+            blocks[pair] = Arrays.copyOf(blocks[pair], used[pair]);
+        }
     }
 
     /** Returns up to a number of near names, the nearest first; ties in order of their letters. */
@@ -83,39 +84,57 @@ public final class NearNames {
         return Math.min(0.999, 0.75 * byEdits + 0.25 * winkler.apply(a, b) + coarse);
     }
 
+    /** Returns the names that share most pairs of letters, by Dice’s coefficient. */
     private int[] block(String key) {
-        Set<Integer> pairs = pairs(rules.skeleton(key));
+        int[] pairs = pairs(rules.skeleton(key));
         int[] shared = new int[keys.length];
-        List<Integer> touched = new ArrayList<>();
+        int[] touched = new int[keys.length];
+        int n = 0;
         for (int pair : pairs) {
-            for (int i : blocks.getOrDefault(pair, new int[0])) {
+            for (int i : blocks[pair]) {
                 if (shared[i]++ == 0) {
-                    touched.add(i);
+                    touched[n++] = i;
                 }
             }
         }
-        long[] ranked = new long[touched.size()];
-        for (int n = 0; n < ranked.length; n++) {
-            int i = touched.get(n);
-            double dice = 2.0 * shared[i] / (pairs.size() + pairCounts[i]);
-            ranked[n] = ((long) ((1 - dice) * 1_000_000) << 32) | i;
+        long[] ranked = new long[n];
+        for (int j = 0; j < n; j++) {
+            int i = touched[j];
+            double dice = 2.0 * shared[i] / (pairs.length + pairCounts[i]);
+            ranked[j] = (long) ((1 - dice) * 1_000_000) << 32 | i;
         }
         Arrays.sort(ranked);
-        int[] best = new int[Math.min(COMPARED, ranked.length)];
-        for (int n = 0; n < best.length; n++) {
-            best[n] = (int) ranked[n];
+        int[] best = new int[Math.min(COMPARED, n)];
+        for (int j = 0; j < best.length; j++) {
+            best[j] = (int) ranked[j];
         }
         return best;
     }
 
-    private static Set<Integer> pairs(String form) {
-        Set<Integer> pairs = new HashSet<>();
-        char last = ' ';
+    /** Returns the different pairs of neighbouring letters, the ends counted as blanks. */
+    private static int[] pairs(String form) {
+        int[] pairs = new int[form.length() + 1];
+        int n = 0;
+        int last = 0;
         for (int i = 0; i <= form.length(); i++) {
-            char c = i < form.length() ? form.charAt(i) : ' ';
-            pairs.add(last << 16 | c);
-            last = c;
+            int now = i < form.length() ? classOf(form.charAt(i)) : 0;
+            int pair = last * CLASSES + now;
+            boolean seen = false;
+            for (int j = 0; j < n && !seen; j++) {
+                seen = pairs[j] == pair;
+            }
+            if (!seen) {
+                pairs[n++] = pair;
+            }
+            last = now;
         }
-        return pairs;
+        return Arrays.copyOf(pairs, n);
+    }
+
+    private static int classOf(char c) {
+        if (c >= 'a' && c <= 'z') {
+            return c - 'a' + 1;
+        }
+        return c >= '0' && c <= '9' ? 27 : 28;
     }
 }
