@@ -14,13 +14,17 @@ import org.stillroom.lineage.names.NameLikeness;
 final class Likeness {
 
     /** From here on two versions, or the mean of two groups, are one drink. */
-    static final double THRESHOLD = 0.64;
+    static final double THRESHOLD = 0.66;
 
-    private static final double NAME = 0.55;
-    private static final double INGREDIENTS = 0.35;
+    private static final double NAME = 0.62;
+    private static final double INGREDIENTS = 0.4;
     private static final double WORDING = 0.5;
+    private static final double SAME_BASE = 0.05;
+    private static final double OTHER_BASE = -0.1;
     private static final double OTHER_CLASS = 0.6;
     private static final double GENERIC = 0.6;
+    private static final double REFERS = 0.4;
+    private static final double CONTAINED = 0.95;
 
     /** Character runs shared by recipes of one stock of phrases: no evidence below this. */
     private static final double CHANCE = 0.12;
@@ -41,17 +45,44 @@ final class Likeness {
         double wording = (a.wording().jaccard(b.wording()) - CHANCE) / (COPIED - CHANCE);
         return NAME * name(a, b)
                 + INGREDIENTS * ingredients(a.ingredients(), b.ingredients())
-                + WORDING * Math.clamp(wording, 0, 1);
+                + WORDING * Math.clamp(wording, 0, 1)
+                + base(a.bases(), b.bases())
+                + (refers(a, b) || refers(b, a) ? REFERS : 0);
+    }
+
+    /** “Another, with arrack” has no name of its own and sends the reader to the recipe before. */
+    private static boolean refers(Traits a, Traits b) {
+        return a.name().isGeneric()
+                && a.version().reading().reference().stream()
+                        .anyMatch(r -> r.chain().contains(b.version().id()));
+    }
+
+    /** A drink seldom changes what it is made of; where nothing is read nothing is said. */
+    private static double base(Set<String> a, Set<String> b) {
+        if (a.isEmpty() || b.isEmpty()) {
+            return 0;
+        }
+        return a.stream().anyMatch(b::contains) ? SAME_BASE : OTHER_BASE;
     }
 
     private double name(Traits a, Traits b) {
-        double likeness = names.between(a.name(), b.name());
+        double likeness =
+                Math.max(
+                        names.between(a.name(), b.name()),
+                        Math.max(names.between(a.head(), b.head()), contained(a, b)));
         Set<String> x = a.name().classes();
         Set<String> y = b.name().classes();
         boolean apart = !x.isEmpty() && !y.isEmpty() && x.stream().noneMatch(y::contains);
         boolean generic = a.name().isGeneric() || b.name().isGeneric();
         double square = likeness * likeness;
         return square * (apart ? OTHER_CLASS : 1) * (generic ? GENERIC : 1);
+    }
+
+    /** A name that stands whole in a longer one, such as “The Widow” in “Widow’s Cup”. */
+    private double contained(Traits a, Traits b) {
+        double in = a.head().isGeneric() ? 0 : names.covered(a.head(), b.name());
+        double back = b.head().isGeneric() ? 0 : names.covered(b.head(), a.name());
+        return CONTAINED * Math.max(in, back);
     }
 
     /** Returns the Jaccard index weighted by rarity; neither for nor against where none is read. */

@@ -17,30 +17,57 @@ import org.stillroom.model.spec.Version;
  *
  * @param version the version
  * @param name its name, folded
+ * @param head what stands before a comma in its name, folded; the whole where that says nothing
  * @param ingredients families of its ingredients, ice and garnish left out
+ * @param bases families of its spirits, wines and beers
  * @param wording its words as short stretches
  * @param keys keys under which it meets versions that may be the same drink
  */
 record Traits(
         Version version,
         NameForm name,
+        NameForm head,
         Set<String> ingredients,
+        Set<String> bases,
         Shingles wording,
         Set<String> keys) {
 
+    private static final Set<Role> STRONG = Set.of(Role.SPIRIT, Role.WINE, Role.BEER);
+
     static Traits of(Version version) {
-        NameForm name = NameForm.of(version.witness().title());
+        String title = version.witness().title();
+        NameForm name = NameForm.of(title);
+        NameForm before = NameForm.of(title.replaceFirst("[,;(].*", ""));
+        NameForm head = before.isGeneric() ? name : before;
         Set<String> ingredients = new TreeSet<>();
+        Set<String> bases = new TreeSet<>();
         for (SpecLine line : version.spec().lines()) {
             LineKind kind = line.line().kind();
             boolean counts = kind == LineKind.MEASURED || kind == LineKind.TOP;
             if (counts && line.ingredient().role() != Role.ICE && line.ingredient().known()) {
                 ingredients.add(line.ingredient().family());
+                if (STRONG.contains(line.ingredient().role())) {
+                    bases.add(line.ingredient().family());
+                }
             }
         }
         String body = version.source().text().slice(version.witness().body());
         return new Traits(
-                version, name, ingredients, Shingles.ofCharacters(body), NameKeys.of(name));
+                version,
+                name,
+                head,
+                ingredients,
+                bases,
+                Shingles.ofCharacters(body),
+                keys(version, name, head));
+    }
+
+    private static Set<String> keys(Version version, NameForm name, NameForm head) {
+        Set<String> keys = new TreeSet<>(NameKeys.of(name));
+        keys.add("=" + version.id());
+        version.reading().reference().ifPresent(r -> r.chain().forEach(c -> keys.add("=" + c)));
+        keys.addAll(NameKeys.of(head));
+        return keys;
     }
 
     /** Returns how often each family of ingredients occurs. */

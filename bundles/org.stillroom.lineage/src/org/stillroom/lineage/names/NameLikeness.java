@@ -18,6 +18,7 @@ public final class NameLikeness {
 
     private static final double SAME_LETTERS = 0.96;
     private static final double INITIALS = 0.9;
+    private static final int LONGEST_ABBREVIATION = 3;
 
     private final ToDoubleFunction<String> weights;
     private final JaroWinklerSimilarity words = new JaroWinklerSimilarity();
@@ -67,9 +68,19 @@ public final class NameLikeness {
     private double likest(String word, List<String> in) {
         double best = 0;
         for (String other : in) {
-            best = Math.max(best, word.equals(other) ? 1 : words.apply(word, other));
+            best = Math.max(best, likeness(word, other));
         }
         return best >= SAME_WORD ? best : 0;
+    }
+
+    private double likeness(String word, String other) {
+        if (word.equals(other)) {
+            return 1;
+        }
+        boolean shortened =
+                Math.min(word.length(), other.length()) <= LONGEST_ABBREVIATION
+                        && (word.startsWith(other) || other.startsWith(word));
+        return Math.max(shortened ? SAME_WORD : 0, words.apply(word, other));
     }
 
     /** Tells whether single letters of one name stand for the words of the other, in order. */

@@ -14,6 +14,7 @@ import org.stillroom.lineage.collation.Collation;
  * @param collation how the later came out of it
  * @param reuse share of character runs that both have (Jaccard)
  * @param shared unusual amounts that only these two have
+ * @param sameOrder whether five or more ingredients stand in the same order
  * @param cost edits, shared unusual amounts taken off
  * @param relative cost for each edit that the later text has in all
  */
@@ -22,6 +23,7 @@ record Comparison(
         Collation collation,
         double reuse,
         Set<String> shared,
+        boolean sameOrder,
         double cost,
         double relative) {
 
@@ -37,6 +39,10 @@ record Comparison(
     /** Above this share of changed weight the one is no source of the other. */
     private static final double FAR = 0.5;
 
+    /** The same long list in the same order is rarely chance: more may have changed beside it. */
+    private static final double FAR_BUT_ORDERED = 0.75;
+
+    private static final int LONG_ORDER = 5;
     private static final double RARE = 0.8;
 
     static Comparison of(Text earlier, Text later, Set<String> common) {
@@ -46,11 +52,14 @@ record Comparison(
         shared.removeAll(common);
         double cost = Math.max(0, collation.cost() - RARE * shared.size());
         double weight = Math.max(1, Math.max(later.weight(), earlier.weight()));
+        boolean sameOrder =
+                later.order().size() >= LONG_ORDER && later.order().equals(earlier.order());
         return new Comparison(
                 earlier,
                 collation,
                 earlier.wording().jaccard(later.wording()),
                 shared,
+                sameOrder,
                 cost,
                 cost / weight);
     }
@@ -63,7 +72,7 @@ record Comparison(
     boolean isNear() {
         boolean words = reuse >= CHANCE && relative <= FAR;
         boolean oddity = !shared.isEmpty() && reuse >= CHANCE * 0.7;
-        return words || oddity || isNearVerbatim();
+        return words || oddity || sameOrder && relative <= FAR_BUT_ORDERED || isNearVerbatim();
     }
 
     List<String> reasons(Text later) {
