@@ -53,14 +53,21 @@ public sealed interface PhraseAnswer {
      * @param text the phrase
      * @param where the circumstances
      * @param readings what it may mean, the likeliest first
+     * @param warnings misprints and disagreements that a reader must know of
      * @param reason why
      */
-    record Strength(String text, Circumstances where, List<StrengthReading> readings, String reason)
+    record Strength(
+            String text,
+            Circumstances where,
+            List<StrengthReading> readings,
+            List<String> warnings,
+            String reason)
             implements PhraseAnswer {
 
-        /** Keeps the readings unchangeable. */
+        /** Keeps the lists unchangeable. */
         public Strength {
             readings = List.copyOf(readings);
+            warnings = List.copyOf(warnings);
         }
     }
 
@@ -80,14 +87,21 @@ public sealed interface PhraseAnswer {
      * @param text the phrase
      * @param where the circumstances
      * @param readings what it may mean, the likeliest first
+     * @param warnings misprints and disagreements that a reader must know of
      * @param reason why
      */
-    record Syrup(String text, Circumstances where, List<SyrupReading> readings, String reason)
+    record Syrup(
+            String text,
+            Circumstances where,
+            List<SyrupReading> readings,
+            List<String> warnings,
+            String reason)
             implements PhraseAnswer {
 
-        /** Keeps the readings unchangeable. */
+        /** Keeps the lists unchangeable. */
         public Syrup {
             readings = List.copyOf(readings);
+            warnings = List.copyOf(warnings);
         }
     }
 

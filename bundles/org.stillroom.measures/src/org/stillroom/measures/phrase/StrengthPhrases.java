@@ -5,6 +5,7 @@ import org.stillroom.measures.knowledge.Rows;
 import org.stillroom.measures.phrase.PhraseAnswer.Strength;
 import org.stillroom.measures.phrase.PhraseAnswer.StrengthReading;
 import org.stillroom.measures.physics.Proof;
+import org.stillroom.measures.physics.Traps;
 import org.stillroom.measures.place.Gazetteer;
 import org.stillroom.measures.place.Locality;
 import org.stillroom.measures.system.Where;
@@ -50,6 +51,7 @@ final class StrengthPhrases {
     private static final String SIKES_SCALE = "British proof (Sikes)";
 
     private final List<Row> proofs;
+    private final Traps traps = Traps.shipped();
 
     private StrengthPhrases(List<Row> proofs) {
         this.proofs = proofs;
@@ -174,7 +176,8 @@ final class StrengthPhrases {
         }
         StrengthReading reading = new StrengthReading(scale, volume.get(), 1, source);
         return Optional.of(
-                new Strength(text, where, List.of(reading), sentence(text, reading) + "."));
+                new Strength(
+                        text, where, List.of(reading), List.of(), sentence(text, reading) + "."));
     }
 
     /** Returns the strength unless the scale does not reach so far. */
@@ -218,7 +221,8 @@ final class StrengthPhrases {
         if (where.place().isEmpty()) {
             reason.append(" The place is not known, so both are shown.");
         }
-        return new Strength(text, asked, readings, reason.toString());
+        return new Strength(
+                text, asked, readings, traps.warnings("strength", "proof"), reason.toString());
     }
 
     private Row row(Where where) {

@@ -3,6 +3,7 @@ package org.stillroom.measures.phrase;
 import org.stillroom.measures.phrase.PhraseAnswer.Syrup;
 import org.stillroom.measures.phrase.PhraseAnswer.SyrupReading;
 import org.stillroom.measures.physics.SugarSolution;
+import org.stillroom.measures.physics.Traps;
 import org.stillroom.measures.system.YearRange;
 import org.stillroom.model.source.Circumstances;
 import org.stillroom.model.text.Folding;
@@ -29,6 +30,10 @@ final class SyrupPhrases {
     /** Until about this year the older modulus was usual; common practice, no source. */
     private static final int MODERN = 1920;
 
+    private static final double NEARLY_SATURATED = 62;
+
+    private final Traps traps = Traps.shipped();
+
     Optional<PhraseAnswer> answer(String text, Circumstances where) {
         String folded = Folding.foldWord(text);
         Matcher baume = BAUME.matcher(folded);
@@ -46,7 +51,13 @@ final class SyrupPhrases {
         return Double.parseDouble(digits.replace(',', '.'));
     }
 
-    private static PhraseAnswer brix(String text, Circumstances where, double brix) {
+    /** A syrup near saturation has rules of thumb of its own that mislead. */
+    private List<String> warnings(SyrupReading reading) {
+        boolean saturated = reading.brix() > NEARLY_SATURATED;
+        return saturated ? traps.warnings("syrup", "saturated") : List.of();
+    }
+
+    private PhraseAnswer brix(String text, Circumstances where, double brix) {
         if (brix > 85) {
             return none(text, where);
         }
@@ -57,10 +68,11 @@ final class SyrupPhrases {
                         brix,
                         SugarSolution.gramsPerLitre(brix),
                         "NBS Circular 440");
-        return new Syrup(text, where, List.of(reading), sentence(text, List.of(reading)));
+        return new Syrup(
+                text, where, List.of(reading), warnings(reading), sentence(text, List.of(reading)));
     }
 
-    private static PhraseAnswer baume(String text, Circumstances where, double degrees) {
+    private PhraseAnswer baume(String text, Circumstances where, double degrees) {
         boolean period =
                 where.date().flatMap(YearRange::of).map(y -> y.to() < MODERN).orElse(false);
         double first = period ? SugarSolution.PERIOD_MODULUS : SugarSolution.MODULUS;
@@ -71,7 +83,12 @@ final class SyrupPhrases {
         }
         return readings.isEmpty()
                 ? none(text, where)
-                : new Syrup(text, where, readings, sentence(text, readings));
+                : new Syrup(
+                        text,
+                        where,
+                        readings,
+                        warnings(readings.getFirst()),
+                        sentence(text, readings));
     }
 
     private static Optional<SyrupReading> reading(double degrees, double modulus) {

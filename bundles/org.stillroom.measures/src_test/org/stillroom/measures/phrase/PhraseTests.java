@@ -129,6 +129,10 @@ class PhraseTests {
                 assertTrue(answer.reason().contains("United States proof"), answer.reason());
             }
         }
+        Strength bare = (Strength) phrases.answer("proof", Circumstances.UNKNOWN);
+        assertEquals(2, bare.warnings().size());
+        Syrup saturated = (Syrup) phrases.answer("66 °Bx", Circumstances.UNKNOWN);
+        assertEquals(2, saturated.warnings().size());
         Strength british = (Strength) phrases.answer("proof", at("GB", "1895", "bar"));
         assertEquals(0.5715, british.readings().getFirst().strength(), 1e-9);
         Strength american = (Strength) phrases.answer("proof", at("US", "1895", "bar"));
