@@ -293,7 +293,8 @@ final class AmountParser {
         }
         int next = range.next();
         Optional<Numeral> second = numbers.parse(next)
-                .filter(x -> !x.article() && measures.exact(p, x.next()).isPresent());
+                .filter(x -> !x.article() && partlyFull(range.next()).isEmpty()
+                        && measures.exact(p, x.next()).isPresent());
         if (second.isPresent()) {
             hints.add(Hint.COMPOUND);
             next = measures.exact(p, second.get().next()).get().next();
@@ -304,16 +305,16 @@ final class AmountParser {
         next = parenthesis(next);
         Optional<Numeral> partly = partlyFull(next);
         if (partly.isPresent()) {
-            range = partly.get();
-            next = range.next();
+            next = partly.get().next();
         }
         Optional<Size> after = sizeAfter(next);
         if (after.isPresent()) {
             next = next + 1;
             next = words.has("with", p.word(next)) ? next + 1 : next;
         }
+        Numeral value = partly.orElse(range);
         Amount amount = canonical(m).equals("part") && range.fraction() && !n.article()
-                ? Amount.share(range.low()) : amount(range);
+                ? Amount.share(range.low()) : amount(value);
         return new Quantity(amount, canonical(m), size.or(() -> after), start, next, false,
                 others(range), hints);
     }

@@ -48,7 +48,8 @@ final class DoubtFinder {
         for (int i = 0; i < p.size(); i++) {
             boolean sign = p.at(i).type() == Token.Type.FRACTION
                     || p.at(i).type() == Token.Type.NUMBER
-                    || words.has("number", p.word(i)) && words.at("measure", p, i + 1).isPresent();
+                    || words.has("number", p.word(i)) && !words.has("article", p.word(i))
+                            && words.at("measure", p, i + 1).isPresent();
             if (!sign) {
                 continue;
             }

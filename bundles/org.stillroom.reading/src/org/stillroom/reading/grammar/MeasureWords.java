@@ -28,7 +28,7 @@ final class MeasureWords {
         return words.at("measure", p, i)
                 .filter(m -> !words.has("needs-of-always", p.word(m.next() - 1))
                         || words.has("of", p.word(m.next())))
-                .map(m -> new Found(m.value(), point(p, m.next()), false))
+                .map(m -> new Found(m.value(), point(p, m.next(), m.value()), false))
                 .or(() -> open(p, i));
     }
 
@@ -67,8 +67,13 @@ final class MeasureWords {
         return Optional.of(new Found(BareNames.singular(t.text()), i + 1, false));
     }
 
-    private int point(Passage p, int next) {
-        boolean shortened = words.has("abbrev", p.word(next - 1));
+    /** Passes over the full stop of an abbreviation: of a form that the whole word does not start. */
+    private int point(Passage p, int next, String word) {
+        String printed = p.word(next - 1);
+        boolean cut = printed.length() < 6 && !printed.startsWith(word)
+                && !word.endsWith(printed) && p.at(next + 1).isWord()
+                && !BareNames.singular(printed).equals(word);
+        boolean shortened = words.has("abbrev", printed) || cut;
         return shortened && p.at(next).isMark('.') ? next + 1 : next;
     }
 

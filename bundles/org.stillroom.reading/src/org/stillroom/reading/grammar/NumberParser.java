@@ -235,7 +235,16 @@ final class NumberParser {
         if (words.has("article", w)) {
             return Optional.of(article(i));
         }
-        return Optional.empty();
+        return misspelt(i);
+    }
+
+    /** Reads “tbree” and “oue”, whose letters type or a scanner has confused. */
+    private Optional<Numeral> misspelt(int i) {
+        String w = p.word(i);
+        boolean follows = p.at(i + 1).isWord() && (measureAt(i + 1)
+                || words.has("countable", p.word(i + 1)) || words.has("fraction", p.word(i + 1)));
+        return !follows || words.knows(w) ? Optional.empty() : words.likeNumber(w)
+                .map(v -> andDirectly(multiplied(Numeral.of(rational(v), i + 1))));
     }
 
     /** Reads “a dozen”, “a half”, “the third part of”, “a couple of”, or “a” alone. */

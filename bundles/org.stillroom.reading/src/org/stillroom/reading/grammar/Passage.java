@@ -91,7 +91,8 @@ final class Passage {
                 }
                 continue;
             }
-            if (name.length() > 0 && !t.text().startsWith("'")) {
+            boolean elided = name.length() > 0 && name.charAt(name.length() - 1) == '\'';
+            if (name.length() > 0 && !t.text().startsWith("'") && !elided) {
                 name.append(t.glued() && i > from ? "-" : " ");
             }
             name.append(plain(i));

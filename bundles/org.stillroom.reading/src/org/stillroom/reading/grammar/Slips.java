@@ -25,7 +25,7 @@ final class Slips {
     }
 
     /** Returns a word with letters of like shape made one. */
-    private static String likeness(String word) {
+    static String likeness(String word) {
         return word.replace("rn", "m").replace('0', 'o').replace('1', 'l').replace('i', 'l')
                 .replace('j', 'l').replace('f', 's').replace('u', 'n').replace('e', 'c')
                 .replace('h', 'b').replace('5', 's').replace('8', 'b').replace('v', 'y');

@@ -92,6 +92,13 @@ final class Tokenizer {
             }
         }
 
+        /** “d’eau” is two words. */
+        private boolean elided(int from) {
+            return from + 2 < s.length() && s.charAt(from + 1) == '\''
+                    && "dlqnsjcm".indexOf(s.charAt(from)) >= 0
+                    && Character.isLetter(s.charAt(from + 2));
+        }
+
         private boolean possessiveAt() {
             return !tokens.isEmpty() && !spaced && s.startsWith("'s ", at)
                     && tokens.get(tokens.size() - 1).to() == at;
@@ -114,6 +121,11 @@ final class Tokenizer {
 
         private void word() {
             int from = at;
+            if (elided(from)) {
+                at += 2;
+                add(Token.Type.WORD, from, at, s.substring(from, at));
+                return;
+            }
             int to = possessive(at, wordEnd(at));
             String text = s.substring(from, to);
             at = to;

@@ -23,6 +23,7 @@ final class Vocabulary {
     private final String language;
     private final Map<String, PhraseTable> classes = new HashMap<>();
     private final Set<String> words = new HashSet<>();
+    private final Map<String, String> numberShapes = new TreeMap<>();
     private final VerbForms verbs = new VerbForms();
     private final Map<String, String> longMeasures = new TreeMap<>();
 
@@ -68,6 +69,9 @@ final class Vocabulary {
         } else if (kind.equals("participle")) {
             verbs.addParticiple(form, value);
         }
+        if (kind.equals("number") && form.length() > 2) {
+            numberShapes.put(Slips.likeness(form), value);
+        }
         boolean whole = form.indexOf(' ') < 0 && form.length() > 3;
         if (kind.equals("measure") && whole && !form.startsWith("fl")) {
             longMeasures.put(form, value);
@@ -96,6 +100,11 @@ final class Vocabulary {
 
     Optional<PhraseTable.Match> at(String kind, Passage passage, int index) {
         return table(kind).at(passage, index);
+    }
+
+    /** Returns the value of the number that a word with confused letters stands for. */
+    Optional<String> likeNumber(String printed) {
+        return Optional.ofNullable(numberShapes.get(Slips.likeness(printed)));
     }
 
     /** Returns the forms of its verbs. */
