@@ -2,7 +2,6 @@ package org.stillroom.workbench;
 
 import java.util.Optional;
 
-import org.eclipse.e4.core.contexts.IEclipseContext;
 import org.eclipse.e4.ui.model.application.MApplication;
 import org.eclipse.e4.ui.workbench.modeling.EPartService;
 import org.eclipse.e4.ui.workbench.modeling.EPartService.PartState;
@@ -59,10 +58,11 @@ public final class Navigator {
         service().ifPresent(parts -> parts.showPart(part, state));
     }
 
+    /** Returns the part service of the window, also while a dialog is in front of it. */
     private Optional<EPartService> service() {
-        IEclipseContext window =
-                Optional.ofNullable(application.getContext().getActiveChild())
-                        .orElseGet(() -> application.getChildren().get(0).getContext());
-        return Optional.ofNullable(window).map(c -> c.get(EPartService.class));
+        return application.getChildren().stream()
+                .findFirst()
+                .flatMap(window -> Optional.ofNullable(window.getContext()))
+                .map(context -> context.get(EPartService.class));
     }
 }

@@ -56,10 +56,10 @@ public final class LibraryPart {
     void create(Composite owner, MPart part) {
         Composite parent = Sheet.on(owner);
         GridLayoutFactory.fillDefaults().margins(8, 8).spacing(0, 6).applyTo(parent);
-        title = new Label(parent, SWT.NONE);
+        title = new Label(parent, SWT.WRAP);
         title.setData("org.eclipse.e4.ui.css.CssClassName", "Heading");
         title.setText("No library is open");
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(title);
+        GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).applyTo(title);
         createButtons(parent);
         filter = new Text(parent, SWT.SINGLE | SWT.BORDER | SWT.SEARCH | SWT.ICON_CANCEL);
         filter.setMessage("Type to narrow down");
@@ -104,6 +104,7 @@ public final class LibraryPart {
         Arrangement wanted = arrangement;
         title.setText(study.title().replace("&", "&&"));
         title.setToolTipText(study.library().root().toString());
+        title.getParent().layout();
         arranging.run(progress -> wanted.arrange(study, progress), nodes -> {
             roots = nodes;
             narrow();

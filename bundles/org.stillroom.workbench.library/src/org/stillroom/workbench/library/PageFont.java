@@ -14,9 +14,6 @@ final class PageFont {
     private static final List<String> FAMILIES =
             List.of("Libertinus Serif", "Georgia", "DejaVu Serif", "Times New Roman", "Serif");
 
-    /** Points that the page is larger than the window's own words. */
-    private static final int LARGER = 1;
-
     private PageFont() {}
 
     /** Returns a font that goes with the control; the control's own where none is there. */
@@ -27,7 +24,7 @@ final class PageFont {
                 LocalResourceManager fonts =
                         new LocalResourceManager(JFaceResources.getResources(), control);
                 return fonts.create(
-                        FontDescriptor.createFrom(family, own.getHeight() + LARGER, SWT.NORMAL));
+                        FontDescriptor.createFrom(family, own.getHeight(), SWT.NORMAL));
             }
         }
         return control.getFont();

@@ -67,7 +67,7 @@ public final class PagePart {
         GridDataFactory.fillDefaults().grab(true, true).applyTo(sides);
         createWords(sides);
         createSpec(sides);
-        sides.setWeights(42, 58);
+        sides.setWeights(49, 51);
         title.setText("No page is open");
         place.setText("Choose a recipe in the library, or search for one.");
         find();

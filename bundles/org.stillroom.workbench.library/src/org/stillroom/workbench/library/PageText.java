@@ -33,7 +33,7 @@ final class PageText {
     PageText(Composite parent) {
         text = new StyledText(parent, SWT.READ_ONLY | SWT.WRAP | SWT.MULTI | SWT.V_SCROLL);
         text.setData("org.eclipse.e4.ui.css.CssClassName", "Inked");
-        text.setMargins(20, 14, 20, 14);
+        text.setMargins(20, 12, 10, 12);
         text.setLineSpacing(5);
         text.setAlwaysShowScrollBars(false);
         text.setFont(PageFont.of(text));

@@ -161,7 +161,8 @@ final class AnswerPane {
             int column = i;
             int longest = block.rows().stream()
                     .mapToInt(r -> r.get(column).length()).max().orElse(0);
-            int weight = Math.clamp(Math.max(longest, block.columns().get(i).length()), 6, 48);
+            int letters = Math.max(longest, block.columns().get(i).length());
+            int weight = Math.clamp(letters * 3 / 2, 10, 60);
             columns.add(new DataTable.Column(
                     block.columns().get(i), weight, block.numeric().get(i)));
         }

@@ -13,10 +13,10 @@ final class DriftRows {
     /** The columns of the events. */
     static final List<DataTable.Column> EVENTS =
             List.of(
-                    DataTable.Column.words("Ingredient", 28),
-                    DataTable.Column.words("Event", 20),
-                    DataTable.Column.words("After", 26),
-                    DataTable.Column.words("By", 26));
+                    DataTable.Column.words("Ingredient", 24),
+                    DataTable.Column.words("Event", 17),
+                    DataTable.Column.words("After", 19),
+                    DataTable.Column.words("By", 19));
 
     private DriftRows() {}
 

@@ -51,6 +51,6 @@ public final class ExplanationPart {
     /** Puts the keyboard into the tree. */
     @Focus
     void focus() {
-        tree.control().setFocus();
+        tree.focus();
     }
 }

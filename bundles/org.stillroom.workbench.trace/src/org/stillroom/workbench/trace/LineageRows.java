@@ -23,10 +23,9 @@ final class LineageRows {
     /** The columns of the possible parents. */
     static final List<DataTable.Column> PARENTS =
             List.of(
-                    DataTable.Column.words("Possible parent", 26),
-                    DataTable.Column.figures("Support", 13),
-                    DataTable.Column.figures("Edits", 10),
-                    DataTable.Column.words("What speaks for and against it", 51));
+                    DataTable.Column.words("Possible parent", 40),
+                    DataTable.Column.figures("Support", 16),
+                    DataTable.Column.figures("Edits", 12));
 
     private LineageRows() {}
 
@@ -74,29 +73,33 @@ final class LineageRows {
         return version.source().shortName();
     }
 
-    /** Returns the possible parents of a version, likeliest first, with the finding above them. */
+    /** Returns the possible parents of a version, likeliest first. */
     static List<DataTable.Row> parents(Descent descent) {
-        List<DataTable.Row> rows = new ArrayList<>();
-        String margin = descent.candidates().size() < 2
-                ? ""
-                : String.format(Locale.ROOT, " (%.1f edits ahead)", descent.margin());
-        rows.add(new DataTable.Row(
-                List.of(descent.standing().words() + margin, "", "", descent.reason()),
-                descent.version().id()));
-        for (Candidate candidate : descent.candidates()) {
-            rows.add(parent(candidate));
-        }
-        return rows;
+        return descent.candidates().stream()
+                .map(c -> new DataTable.Row(
+                        List.of(
+                                name(c.parent()),
+                                Math.round(100 * c.support()) + " %",
+                                String.format(Locale.ROOT, "%.1f", c.cost())),
+                        c.parent().id()))
+                .toList();
     }
 
-    private static DataTable.Row parent(Candidate candidate) {
-        String verbatim = candidate.nearVerbatim() ? "the same text; " : "";
-        return new DataTable.Row(
-                List.of(
-                        name(candidate.parent()),
-                        Math.round(100 * candidate.support()) + " %",
-                        String.format(Locale.ROOT, "%.1f", candidate.cost()),
-                        verbatim + String.join("; ", candidate.reasons())),
-                candidate.parent().id());
+    /** Returns the finding, how far the first is ahead, and what speaks for each candidate. */
+    static String why(Descent descent) {
+        StringBuilder words = new StringBuilder(descent.reason());
+        if (descent.candidates().size() > 1) {
+            words.append(String.format(
+                    Locale.ROOT,
+                    " The first is %.1f edits ahead of the second%s.",
+                    descent.margin(),
+                    descent.margin() < 1 ? ", which is a tie" : ""));
+        }
+        for (Candidate candidate : descent.candidates()) {
+            words.append("\n\n").append(name(candidate.parent())).append(":  ");
+            words.append(candidate.nearVerbatim() ? "the same text; " : "");
+            words.append(String.join("; ", candidate.reasons()));
+        }
+        return words.toString();
     }
 }

@@ -10,6 +10,7 @@ import org.eclipse.e4.ui.di.UIEventTopic;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Composite;
 import org.stillroom.inquiry.Figure;
 import org.stillroom.inquiry.Study;
@@ -22,6 +23,7 @@ import org.stillroom.workbench.OpenLibrary;
 import org.stillroom.workbench.Topics;
 import org.stillroom.workbench.Work;
 import org.stillroom.workbench.widgets.DataTable;
+import org.stillroom.workbench.widgets.Names;
 import org.stillroom.workbench.widgets.Sheet;
 
 /** The versions of a drink in order of time, who took it from whom, and the figure of it. */
@@ -31,6 +33,7 @@ public final class VersionsPart extends DrinkPart<Lineage> {
     private final IThemeEngine themes;
     private DataTable versions;
     private DataTable parents;
+    private StyledText why;
     private FigurePane figure;
 
     /** Makes a part that traces nothing yet. */
@@ -60,12 +63,24 @@ public final class VersionsPart extends DrinkPart<Lineage> {
         versions = new DataTable(tables, "Versions in order of time", LineageRows.VERSIONS);
         versions.onSelect(row -> row.ifPresent(r -> rank(r.target(Descent.class))));
         versions.onOpen(row -> navigator.page(row.target(Descent.class).version().id()));
-        parents = new DataTable(tables, "Possible parents", LineageRows.PARENTS);
-        parents.onOpen(row -> navigator.page(row.target(String.class)));
-        tables.setWeights(62, 38);
+        createParents(tables);
+        tables.setWeights(64, 36);
         figure = new FigurePane(halves, work, themes);
-        halves.setWeights(42, 58);
+        halves.setWeights(52, 48);
         trace();
+    }
+
+    private void createParents(Composite place) {
+        SashForm side = new SashForm(place, SWT.VERTICAL);
+        side.setSashWidth(1);
+        parents = new DataTable(side, "Possible parents", LineageRows.PARENTS);
+        parents.onOpen(row -> navigator.page(row.target(String.class)));
+        why = new StyledText(side, SWT.READ_ONLY | SWT.WRAP | SWT.MULTI | SWT.V_SCROLL);
+        why.setMargins(12, 8, 12, 8);
+        why.setLineSpacing(3);
+        why.setAlwaysShowScrollBars(false);
+        Names.give(why, "What speaks for and against");
+        side.setWeights(46, 54);
     }
 
     @Override
@@ -78,6 +93,7 @@ public final class VersionsPart extends DrinkPart<Lineage> {
         versions.rows(lineage.descents().stream().map(LineageRows::version).toList());
         versions.select(0);
         parents.rows(List.of());
+        why.setText("");
         versions.selection().ifPresent(r -> rank(r.target(Descent.class)));
         figure.show(new Figure.LineageFigure(lineage), "lineage");
     }
@@ -94,6 +110,7 @@ public final class VersionsPart extends DrinkPart<Lineage> {
 
     private void rank(Descent descent) {
         parents.rows(LineageRows.parents(descent));
+        why.setText(LineageRows.why(descent));
     }
 
     /** Draws the figure in the colours of the new theme. */

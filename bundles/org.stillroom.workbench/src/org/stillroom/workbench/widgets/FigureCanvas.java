@@ -22,12 +22,18 @@ import org.stillroom.workbench.Work;
 /**
  * Shows a figure, sharp in any size.
  *
- * <p>The figure fits the width until the user enlarges it: plus, minus and nought change the size,
- * the arrow keys and the wheel move it. It is drawn away from the window's thread.
+ * <p>The figure is seen whole until the user enlarges it, unless it would be too small to read:
+ * plus, minus and nought change the size, the arrow keys and the wheel move it. It is drawn away from the window's thread.
  */
 public final class FigureCanvas extends Canvas {
     private static final double STEP = 1.25;
     private static final double LARGEST = 6;
+
+    /** A figure that would have to be smaller than this to be seen whole is moved instead. */
+    private static final double READABLE = 0.6;
+
+    private static final double NATURAL = 0.95;
+    private static final double ENLARGED = 1.6;
     private static final int MARGIN = 12;
 
     private final Lane drawing;
@@ -77,7 +83,7 @@ public final class FigureCanvas extends Canvas {
     public void show(SvgPicture next, String name, String words) {
         picture = Optional.of(next);
         description = words;
-        zoom = 1;
+        drawn = 0;
         Names.give(this, name);
         redrawSharp();
     }
@@ -89,7 +95,7 @@ public final class FigureCanvas extends Canvas {
         replace(Optional.empty());
     }
 
-    /** Returns how many times its own size the figure is shown; 1 stands for “fits the width”. */
+    /** Returns how many times larger the figure is shown than fits best. */
     public double zoom() {
         return zoom;
     }
@@ -99,7 +105,7 @@ public final class FigureCanvas extends Canvas {
         return image.isPresent();
     }
 
-    /** Changes the size, 1 for “fits the width”. */
+    /** Changes the size, 1 for what fits best. */
     public void zoom(double next) {
         zoom = Math.min(LARGEST, Math.max(0.25, next));
         redrawSharp();
@@ -121,8 +127,8 @@ public final class FigureCanvas extends Canvas {
         Rectangle room = getClientArea();
         double wide = (room.width - 2.0 * MARGIN) / p.width();
         double high = (room.height - 2.0 * MARGIN) / p.height();
-        double whole = Math.max(Math.min(wide, high), Math.min(wide, 0.75));
-        return Math.max(0.2, Math.min(whole, 1.6));
+        double whole = Math.min(Math.min(wide, high), ENLARGED);
+        return whole < READABLE ? NATURAL : whole;
     }
 
     private void place(ImageData data, double scale) {

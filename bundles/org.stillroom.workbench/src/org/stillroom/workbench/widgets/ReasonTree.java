@@ -1,42 +1,47 @@
 package org.stillroom.workbench.widgets;
 
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Tree;
-import org.eclipse.swt.widgets.TreeColumn;
 import org.eclipse.swt.widgets.TreeItem;
 import org.stillroom.model.explain.Explanation;
 
-/** Shows an explanation as a tree: a statement, and under it what it rests on and who said so. */
+/**
+ * Shows an explanation as a tree: a statement, and under it what it rests on.
+ *
+ * <p>Beside the tree stands the whole of the selected statement with who published it.
+ */
 public final class ReasonTree {
+    private final SashForm sides;
     private final Tree tree;
+    private final StyledText whole;
 
     /** Makes an empty tree. */
     public ReasonTree(Composite parent) {
-        tree = new Tree(parent, SWT.FULL_SELECTION | SWT.SINGLE);
-        tree.setHeaderVisible(true);
+        sides = new SashForm(parent, SWT.HORIZONTAL);
+        sides.setSashWidth(1);
+        tree = new Tree(sides, SWT.FULL_SELECTION | SWT.SINGLE);
         Names.give(tree, "Explanation");
-        column("Statement");
-        column("Where it was published");
-        column("How it is known");
-        tree.addListener(SWT.Resize, e -> widths());
-    }
-
-    private void column(String name) {
-        TreeColumn column = new TreeColumn(tree, SWT.NONE);
-        column.setText(name);
-    }
-
-    private void widths() {
-        int room = Math.max(300, tree.getClientArea().width);
-        tree.getColumn(0).setWidth(room * 52 / 100);
-        tree.getColumn(1).setWidth(room * 30 / 100);
-        tree.getColumn(2).setWidth(room * 18 / 100 - 2);
+        tree.addListener(SWT.Selection, e -> write((Explanation) e.item.getData()));
+        whole = new StyledText(sides, SWT.READ_ONLY | SWT.WRAP | SWT.MULTI | SWT.V_SCROLL);
+        whole.setMargins(14, 8, 14, 8);
+        whole.setLineSpacing(3);
+        whole.setAlwaysShowScrollBars(false);
+        Names.give(whole, "The whole statement and its source");
+        sides.setWeights(62, 38);
     }
 
     /** Returns the widget. */
-    public Tree control() {
-        return tree;
+    public Control control() {
+        return sides;
+    }
+
+    /** Puts the keyboard into the tree. */
+    public void focus() {
+        tree.setFocus();
     }
 
     /** Shows an explanation, the first three levels open. */
@@ -47,20 +52,27 @@ public final class ReasonTree {
         tree.setRedraw(true);
         if (tree.getItemCount() > 0) {
             tree.setSelection(tree.getItem(0));
+            write(explanation);
         }
+    }
+
+    private void write(Explanation explanation) {
+        StringBuilder words = new StringBuilder(explanation.statement());
+        explanation.source().ifPresent(s -> words.append("\n\nPublished in: ").append(s.work())
+                .append("\nHow it is known: ").append(s.status().words()));
+        whole.setText(words.toString());
     }
 
     /** Shows nothing. */
     public void clear() {
         tree.removeAll();
+        whole.setText("");
     }
 
     private void fill(TreeItem item, Explanation explanation, int open) {
-        item.setText(0, explanation.statement());
-        explanation.source().ifPresent(s -> {
-            item.setText(1, s.work());
-            item.setText(2, s.status().words());
-        });
+        String source = explanation.source().map(s -> "  [" + s.work() + "]").orElse("");
+        item.setText(explanation.statement() + source);
+        item.setData(explanation);
         for (Explanation reason : explanation.because()) {
             fill(new TreeItem(item, SWT.NONE), reason, open - 1);
         }
