@@ -19,6 +19,10 @@ final class Likeness {
     private static final double NAME = 0.62;
     private static final double INGREDIENTS = 0.4;
     private static final double WORDING = 0.5;
+    /** A book repeats its own phrases, and gives two names to two drinks. */
+    private static final double TWO_NAMES = 0.3;
+
+    private static final double SAME_NAME = 0.8;
     private static final double SAME_BASE = 0.05;
     private static final double OTHER_BASE = -0.1;
     private static final double OTHER_CLASS = 0.6;
@@ -42,8 +46,14 @@ final class Likeness {
     }
 
     double between(Traits a, Traits b) {
-        double wording = (a.wording().jaccard(b.wording()) - CHANCE) / (COPIED - CHANCE);
-        return NAME * name(a, b)
+        boolean oneBook = a.version().source().id().equals(b.version().source().id());
+        double name = name(a, b);
+        double wording =
+                oneBook
+                        ? 0
+                        : (a.wording().jaccard(b.wording()) - CHANCE) / (COPIED - CHANCE);
+        return NAME * name
+                - (oneBook && name < SAME_NAME ? TWO_NAMES : 0)
                 + INGREDIENTS * ingredients(a.ingredients(), b.ingredients())
                 + WORDING * Math.clamp(wording, 0, 1)
                 + base(a.bases(), b.bases())
