@@ -291,6 +291,9 @@ final class AmountParser {
         if (m.slip()) {
             hints.add(Hint.SLIP);
         }
+        if (m.open()) {
+            hints.add(Hint.OPEN_MEASURE);
+        }
         int next = range.next();
         Optional<Numeral> second = numbers.parse(next)
                 .filter(x -> !x.article() && partlyFull(range.next()).isEmpty()

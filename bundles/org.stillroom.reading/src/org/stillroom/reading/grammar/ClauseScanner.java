@@ -1,5 +1,6 @@
 package org.stillroom.reading.grammar;
 
+import java.util.BitSet;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.stillroom.model.number.Rational;
@@ -27,6 +28,7 @@ final class ClauseScanner {
     private final VesselFinder vessels;
     private final boolean lineMode;
     private final Found found = new Found();
+    private final BitSet unread = new BitSet();
     private Role role = Role.NONE;
     private String lastVerb = "";
     private boolean fresh = true;
@@ -65,7 +67,31 @@ final class ClauseScanner {
             int next = step(i);
             i = Math.max(next, i + 1);
         }
+        found.drafts.forEach(this::noteUnread);
         return found;
+    }
+
+    /** Words that carry meaning and were passed over make their neighbours less certain. */
+    private boolean isContent(Token t) {
+        boolean figure = t.type() == Token.Type.NUMBER || t.type() == Token.Type.FRACTION
+                || t.type() == Token.Type.SIGN;
+        return figure || t.isWord() && !words.has("stop", t.text())
+                && !words.has("of", t.text()) && !words.has("article", t.text())
+                && !words.has("prep", t.text()) && !words.has("trailing", t.text())
+                && !words.has("time", t.text());
+    }
+
+    private void noteUnread(Draft d) {
+        int from = lineMode ? 0 : Math.max(0, d.start - 2);
+        int to = lineMode ? p.size() : Math.min(p.size(), d.end + 2);
+        for (int i = unread.nextSetBit(from); i >= 0 && i < to; i = unread.nextSetBit(i + 1)) {
+            boolean garnish = d.kind == LineKind.GARNISH || d.kind == LineKind.TOP;
+            if (p.at(i).isWord() && !garnish) {
+                d.hints.add(Hint.LEFTOVER);
+            } else if (!p.at(i).isWord()) {
+                d.hints.add(Hint.LOOSE_NUMBER);
+            }
+        }
     }
 
     private int step(int i) {
@@ -82,6 +108,9 @@ final class ClauseScanner {
         if (read > i) {
             fresh = false;
             return read;
+        }
+        if (isContent(t)) {
+            unread.set(i);
         }
         boolean link = lineMode && words.has("line-link", t.text());
         if (t.type() != Token.Type.MARK && !link) {
@@ -479,7 +508,7 @@ final class ClauseScanner {
             }
         }
         Optional<Quantity> read =
-                fills.share(from).or(() -> amounts.parse(from)).or(sameAlone(from));
+                fills.share(from).or(sameAlone(from)).or(() -> amounts.parse(from));
         if (read.isEmpty() || !closes(read.get()) || !mark && !isStrong(read.get(), amountAt)) {
             return Optional.empty();
         }
@@ -498,7 +527,7 @@ final class ClauseScanner {
     }
 
     private Supplier<Optional<Quantity>> sameAlone(int i) {
-        return () -> words.at("ditto-last", p, i).map(m -> Quantity.of(
+        return () -> words.at("ditto-last", p, i).filter(m -> !p.at(m.next()).isWord()).map(m -> Quantity.of(
                 Amount.of(Rational.ONE), "same", i, m.next(),
                 Hint.SAME));
     }

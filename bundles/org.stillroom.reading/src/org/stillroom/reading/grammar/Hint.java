@@ -28,6 +28,12 @@ enum Hint {
     BARE("no amount is printed"),
     /** Something is missing that a neighbour supplies. */
     ELIDED("a word is supplied from the phrase before"),
+    /** A word beside the line, or anywhere in a single line, was not understood. */
+    LEFTOVER("a word beside it was not understood"),
+    /** A number beside the line was not taken up. */
+    LOOSE_NUMBER("a number beside it was not taken up"),
+    /** The measure comes from a slip or from no list, and no “of” follows. */
+    SHARE_ALONE("a fraction without a measure is taken for a share"),
     /** A share of the whole. */
     SHARE(""),
     /** A vessel that is filled. */

@@ -319,6 +319,9 @@ final class ItemParser {
         if (fraction && !counts) {
             d.measure = "part";
             d.hints.add(Hint.SHARE);
+            if (!name.known()) {
+                d.hints.add(Hint.SHARE_ALONE);
+            }
             if (d.amount.quantityMax().isEmpty()) {
                 d.amount = Amount.share(d.amount.quantity().get());
             }
@@ -367,7 +370,8 @@ final class ItemParser {
         if (share && words.has("article", p.word(d.start))) {
             return name.known();
         }
-        if (words.has("vessel-only", last) || words.has("vessel", last)) {
+        boolean tied = p.at(d.lastNameToken()).glued();
+        if (!tied && (words.has("vessel-only", last) || words.has("vessel", last))) {
             return false;
         }
         boolean definite = words.has("definite", p.word(d.start));

@@ -16,7 +16,12 @@ final class MeasureWords {
      * @param next the token after it
      * @param slip whether its letters had to be put right
      */
-    record Found(String word, int next, boolean slip) {}
+    record Found(String word, int next, boolean slip, boolean open) {
+
+        Found(String word, int next, boolean slip) {
+            this(word, next, slip, false);
+        }
+    }
 
     MeasureWords(Vocabulary words, Predicate<String> known) {
         this.words = words;
@@ -64,7 +69,7 @@ final class MeasureWords {
         if (!noun || named || phrase) {
             return Optional.empty();
         }
-        return Optional.of(new Found(BareNames.singular(t.text()), i + 1, false));
+        return Optional.of(new Found(BareNames.singular(t.text()), i + 1, false, true));
     }
 
     /** Passes over the full stop of an abbreviation: of a form that the whole word does not start. */
@@ -84,7 +89,7 @@ final class MeasureWords {
             return Optional.empty();
         }
         String end = words.table("vessel-end").value(second.text()).orElse(second.text());
-        return Optional.of(new Found(p.word(i) + " " + end, i + 2, false));
+        return Optional.of(new Found(p.word(i) + " " + end, i + 2, false, true));
     }
 
     private Optional<Found> divided(Passage p, int i) {

@@ -98,6 +98,9 @@ final class NameParser {
 
     /** Tells whether the thesaurus has a name of several words that starts here. */
     private boolean keepsWhole(int i) {
+        if (dropsSort(i)) {
+            return false;
+        }
         Optional<Names.Known> known = names.longest(p, i);
         return known.isPresent() && known.get().next() > i + 1 && isPlain(i, known.get())
                 && !words.has("praise", p.word(i)) && !words.has("prep", p.word(i));
@@ -170,6 +173,9 @@ final class NameParser {
         if (words.has("stop", t.text()) || isNumber(i) || i > from && isUnit(i)) {
             return false;
         }
+        if (i > from && words.has("before-from", t.text()) && p.word(i + 1).equals("from")) {
+            return false;
+        }
         if (i > from && t.text().length() > 4 && t.text().endsWith("ed") && closes(i + 1)) {
             return false;
         }
@@ -190,9 +196,10 @@ final class NameParser {
 
     /** A unit of pharmacy that stands before its number ends the name. */
     private boolean isUnit(int i) {
-        boolean roman = Roman.parse(p.word(i)).isPresent() && p.word(i).matches("[ivxlj]+")
+        boolean roman = Roman.isSmall(p.word(i)) && Roman.parse(p.word(i)).isPresent()
                 && words.at("measure", p, i + 1).isPresent();
-        boolean pints = p.word(i).matches("o[ivxj]+") && p.at(i).capital();
+        boolean pints = p.word(i).startsWith("o") && p.at(i).capital()
+                && Roman.isSmall(p.word(i).substring(1));
         boolean prefix = words.has("sign-prefix", p.word(i))
                 && p.at(i + 1).type() == Token.Type.SIGN;
         if (roman || pints || prefix) {

@@ -218,8 +218,8 @@ final class NumberParser {
         if (ONES.contains(w) && w.length() == 1 && counted) {
             return Optional.of(andDirectly(Numeral.of(Rational.ONE, i + 1)));
         }
-        Optional<Rational> roman = Roman.parse(w)
-                .filter(v -> w.matches("[ivxlj]+") && v.compareTo(Rational.of(100)) <= 0);
+        Optional<Rational> roman = !Roman.isSmall(w) ? Optional.empty()
+                : Roman.parse(w).filter(v -> v.compareTo(Rational.of(100)) <= 0);
         if (roman.isPresent() && measureAt(i + 1)) {
             return Optional.of(Numeral.of(roman.get(), i + 1));
         }
@@ -260,6 +260,11 @@ final class NumberParser {
         }
         if (single) {
             return Numeral.of(Rational.ONE, next + 1);
+        }
+        boolean size = isDigits(p.at(next)) && p.at(next + 1).glued()
+                && words.has("length", p.word(next + 1));
+        if (size) {
+            return Numeral.article(next + 2);
         }
         if (words.has("fraction", w)) {
             return ofA(Numeral.of(fraction(w), next + 1));

@@ -91,11 +91,16 @@ final class Passage {
                 }
                 continue;
             }
-            boolean elided = name.length() > 0 && name.charAt(name.length() - 1) == '\'';
+            boolean elided = i > from && at(i - 1).text().endsWith("'");
             if (name.length() > 0 && !t.text().startsWith("'") && !elided) {
                 name.append(t.glued() && i > from ? "-" : " ");
             }
             name.append(plain(i));
+            boolean possessive = t.text().endsWith("s") && t.to() < map.folded().length()
+                    && map.folded().charAt(t.to()) == '\'' && i + 1 < to;
+            if (possessive) {
+                name.append('\'');
+            }
         }
         return name.toString();
     }

@@ -12,7 +12,22 @@ final class Roman {
 
     private Roman() {}
 
+    /** Tells whether a word has no letters but those of small numerals. */
+    static boolean isSmall(String word) {
+        for (int i = 0; i < word.length(); i++) {
+            if ("ivxlj".indexOf(word.charAt(i)) < 0) {
+                return false;
+            }
+        }
+        return !word.isEmpty();
+    }
+
     static Optional<Rational> parse(String word) {
+        for (int i = 0; i < word.length(); i++) {
+            if ("ivxlcdmjsf".indexOf(word.charAt(i)) < 0) {
+                return Optional.empty();
+            }
+        }
         boolean half = word.endsWith("ss") || word.equals("fs");
         String whole = half ? word.substring(0, word.length() - 2) : word;
         String letters = whole.replace('j', 'i');

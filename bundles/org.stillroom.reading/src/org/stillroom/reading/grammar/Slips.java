@@ -7,12 +7,15 @@ final class Slips {
 
     /** Tells whether one word is another with one slip, or two in a long word. */
     static boolean near(String printed, String meant) {
+        return near(printed, likeness(printed), meant, likeness(meant));
+    }
+
+    /** The same for words whose likenesses are known. */
+    static boolean near(String printed, String a, String meant, String b) {
         int gap = Math.abs(printed.length() - meant.length());
         if (gap > 2 || meant.length() < 4) {
             return false;
         }
-        String a = likeness(printed);
-        String b = likeness(meant);
         if (a.equals(b)) {
             return true;
         }

@@ -156,7 +156,8 @@ final class VerbFinder {
     private boolean isTransitive(int i, int next) {
         Token t = p.at(next);
         boolean mark = t.ends() || t.type() == Token.Type.MARK && !t.isMark('(');
-        boolean noun = words.at("measure", p, i).isPresent();
+        boolean noun = words.at("measure", p, i).isPresent()
+                || words.has("adjective-verb", p.word(i));
         return mark || t.type() == Token.Type.NUMBER || t.type() == Token.Type.FRACTION
                 || words.has("after-verb", t.text()) || words.has("number", t.text())
                 || isAdverb(t.text()) || !noun && isName.test(next) && !t.glued();

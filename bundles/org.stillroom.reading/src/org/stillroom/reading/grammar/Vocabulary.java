@@ -6,8 +6,10 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -19,6 +21,12 @@ import org.stillroom.model.text.Folding;
 final class Vocabulary {
 
     private static final PhraseTable NOTHING = new PhraseTable();
+    private static final int LONGEST_MEASURE = 18;
+
+    /** A measure with the letters of like shape made one. */
+    private record Shape(String form, String like, String value) {}
+
+    private final List<Shape> shapes = new ArrayList<>();
 
     private final String language;
     private final Map<String, PhraseTable> classes = new HashMap<>();
@@ -56,6 +64,8 @@ final class Vocabulary {
             }
         }
         classes.values().forEach(PhraseTable::close);
+        longMeasures.forEach((form, value) ->
+                shapes.add(new Shape(form, Slips.likeness(form), value)));
     }
 
     private void add(String kind, String form, String value) {
@@ -132,13 +142,17 @@ final class Vocabulary {
 
     /** Returns the measure that a word with a slip of type or scanning stands for. */
     Optional<String> nearMeasure(String printed) {
+        if (printed.length() > LONGEST_MEASURE) {
+            return Optional.empty();
+        }
+        String like = Slips.likeness(printed);
         Optional<String> found = Optional.empty();
-        for (Map.Entry<String, String> e : longMeasures.entrySet()) {
-            if (Slips.near(printed, e.getKey())) {
-                if (found.isPresent() && !found.get().equals(e.getValue())) {
+        for (Shape shape : shapes) {
+            if (Slips.near(printed, like, shape.form(), shape.like())) {
+                if (found.isPresent() && !found.get().equals(shape.value())) {
                     return Optional.empty();
                 }
-                found = Optional.of(e.getValue());
+                found = Optional.of(shape.value());
             }
         }
         return found;

@@ -25,8 +25,7 @@ import org.stillroom.reading.grammar.RecipeReader;
  * Reads the lines of the reading truth and prints how many are right, by half and by category.
  *
  * <p>Arguments: the file of lines; then {@code --mistakes N} for the worst N mistakes of half A,
- * {@code --all} to show those of both halves, {@code --dump FILE} for one row per line of half A
- * with its features, for fitting the confidence.
+ * {@code --all} to show those of both halves.
  */
 public final class LineBenchmark {
 
