@@ -78,8 +78,11 @@ final class AmountParser {
             }
         }
         int before = at > i && words.has("article", p.word(at - 1)) ? at - 1 : at;
-        Optional<PhraseTable.Match> phrase =
-                words.at("same", p, before).or(sameAt(at));
+        boolean multiplied = at > i;
+        Optional<PhraseTable.Match> phrase = words.at("same", p, before).or(sameAt(at));
+        if (phrase.isEmpty() && multiplied) {
+            phrase = words.at("times-same", p, at);
+        }
         if (phrase.isEmpty()) {
             return Optional.empty();
         }
@@ -97,7 +100,8 @@ final class AmountParser {
     }
 
     private Optional<PhraseTable.Match> dotted(int i) {
-        boolean ditto = words.has("same-alone", p.word(i)) && p.at(i + 1).isMark('.');
+        boolean ditto = words.has("same-alone", p.word(i)) && p.at(i + 1).isMark('.')
+                || p.at(i).isMark('"');
         return ditto ? Optional.of(new PhraseTable.Match("", i + 1)) : Optional.empty();
     }
 

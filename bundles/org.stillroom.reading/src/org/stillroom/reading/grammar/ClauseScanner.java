@@ -370,6 +370,11 @@ final class ClauseScanner {
             draft.end = words.at("as-will", p, at).get().next();
             return draft.end;
         }
+        Optional<PhraseTable.Match> rinse = words.at("rinse-after", p, at);
+        if (rinse.isPresent()) {
+            draft.kind = LineKind.RINSE;
+            return rinse.get().next();
+        }
         Optional<PhraseTable.Match> full = words.at("fill-after", p, i);
         if (full.isPresent() && draft.measure.equals("unstated")) {
             draft.amount = Amount.of(Amount.Kind.FILL);

@@ -93,7 +93,9 @@ final class FillParser {
         int at = before.map(Numeral::next).orElse(i);
         Optional<PhraseTable.Match> balance = words.at("fill-balance", p, i);
         boolean starts = p.at(i - 1).type() != Token.Type.WORD;
-        if (balance.isPresent() && starts && p.at(balance.get().next()).isWord()) {
+        boolean named = balance.isPresent() && p.at(balance.get().next()).isWord()
+                && !words.has("of", p.word(balance.get().next()));
+        if (named && starts) {
             s.at = balance.get().next();
             s.full = true;
             return true;
@@ -151,6 +153,9 @@ final class FillParser {
                     && words.has("fill-with", p.word(s.at + 1))) {
                 s.at++;
             } else {
+                Optional<Quantity> upTo = amounts.parse(s.at).filter(q -> q.hasMeasure()
+                        && words.has("fill-with", p.word(q.next())));
+                s.at = upTo.map(Quantity::next).orElse(s.at);
                 ofOrWith(s);
                 return;
             }
@@ -174,7 +179,8 @@ final class FillParser {
                 q -> q.amount().kind() == Amount.Kind.EQUAL_PARTS);
         s.at = equal.map(Quantity::next).orElse(s.at);
         Optional<Quantity> own = amounts.parse(s.at)
-                .filter(q -> q.hasMeasure() && !q.measure().equals("unstated"));
+                .filter(q -> q.hasMeasure() && !q.measure().equals("unstated")
+                        && !q.hints().contains(Hint.BARE_MEASURE));
         int at = own.map(Quantity::next).orElse(s.at);
         int nameAt = words.at("little", p, at).map(PhraseTable.Match::next).orElse(at);
         Optional<Name> name = names.parse(nameAt);

@@ -173,6 +173,10 @@ final class NameParser {
         if (words.has("stop", t.text()) || isNumber(i) || i > from && isUnit(i)) {
             return false;
         }
+        if (i > from && (words.at("taste", p, i).isPresent()
+                || words.at("enough", p, i).isPresent())) {
+            return false;
+        }
         if (i > from && words.has("before-from", t.text()) && p.word(i + 1).equals("from")) {
             return false;
         }

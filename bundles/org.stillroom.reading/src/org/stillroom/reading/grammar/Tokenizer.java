@@ -85,7 +85,9 @@ final class Tokenizer {
             } else if (c == '-') {
                 hyphen();
             } else {
-                if (MARKS.indexOf(c) >= 0) {
+                boolean ditto = c == '"' && spaced && at + 1 < s.length()
+                        && s.charAt(at + 1) == ' ';
+                if (MARKS.indexOf(c) >= 0 || ditto) {
                     add(Token.Type.MARK, at, at + 1, String.valueOf(c));
                 }
                 at++;

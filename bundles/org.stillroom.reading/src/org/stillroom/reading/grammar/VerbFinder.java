@@ -37,7 +37,7 @@ final class VerbFinder {
         if (p.at(i).glued()) {
             return Optional.empty();
         }
-        return base(i, fresh).or(() -> participle(i)).or(() -> gerund(i, fresh))
+        return base(i, fresh).or(() -> participle(i, fresh)).or(() -> gerund(i, fresh))
                 .or(() -> third(i));
     }
 
@@ -67,10 +67,14 @@ final class VerbFinder {
     }
 
     /** “Is poured”, “having been rubbed”, “is warmed …, poured and drunk”. */
-    private Optional<Verb> participle(int i) {
+    private Optional<Verb> participle(int i, boolean fresh) {
         Optional<String> base = words.verbs().participle(p.word(i));
         if (base.isEmpty()) {
             return Optional.empty();
+        }
+        if (fresh && words.has("with", p.word(i + 1)) || fresh && words.at(
+                "taste", p, i + 1).isPresent()) {
+            return form(base, i);
         }
         int before = i - 1;
         while (isAdverb(p.word(before)) || words.has("adverb", p.word(before))) {
@@ -116,7 +120,8 @@ final class VerbFinder {
     private Optional<Verb> gerund(int i, boolean fresh) {
         Optional<String> base = words.verbs().gerund(p.word(i));
         Token before = p.at(i - 1);
-        boolean placed = fresh || before.isMark(',') || words.has("gerund-after", before.text())
+        boolean opens = fresh && words.has("after-verb", p.word(i + 1));
+        boolean placed = opens || before.isMark(',') || words.has("gerund-after", before.text())
                 || isAdverb(before.text());
         return placed ? form(base, i) : Optional.empty();
     }
@@ -155,7 +160,8 @@ final class VerbFinder {
 
     private boolean isTransitive(int i, int next) {
         Token t = p.at(next);
-        boolean mark = t.ends() || t.type() == Token.Type.MARK && !t.isMark('(');
+        boolean listed = t.isMark(',') && words.has("head", p.word(i)) && p.at(i - 1).ends();
+        boolean mark = !listed && (t.ends() || t.type() == Token.Type.MARK && !t.isMark('('));
         boolean noun = words.at("measure", p, i).isPresent()
                 || words.has("adjective-verb", p.word(i));
         return mark || t.type() == Token.Type.NUMBER || t.type() == Token.Type.FRACTION
