@@ -55,8 +55,9 @@ final class BareNames {
         boolean ice = words.has("ice", p.word(n.last()));
         if (ice) {
             boolean taken = words.has("before-ice", p.word(i - 1)) || fresh
-                    || !p.at(i - 1).isWord();
-            return line || iced && taken && role != Role.NEG;
+                    || !p.at(i - 1).isWord() || words.at("verb", p, i - 1).isPresent();
+            boolean around = !iced && words.has("in-on", p.word(i - 1));
+            return line || !around && taken && role != Role.NEG;
         }
         boolean dressed = fresh && words.at("garnish-mark", p, n.next()).isPresent();
         boolean grated = fresh && words.at("may-be", p, n.next()).isPresent();

@@ -272,7 +272,9 @@ final class ClauseScanner {
         boolean preposition = words.has("into", p.word(i - 1));
         Optional<Found.Pot> pot = vessels.at(i);
         boolean of = pot.isPresent() && words.has("of", p.word(pot.get().to()));
-        return item.isPresent() && (of || !preposition)
+        boolean ofIce = item.isPresent() && preposition && item.get().isNamed()
+                && words.has("ice", p.word(item.get().lastNameToken()));
+        return !ofIce && item.isPresent() && (of || !preposition)
                 && !item.get().measure.equals("whole");
     }
 
@@ -352,6 +354,10 @@ final class ClauseScanner {
     }
 
     private boolean startsWithOr(Draft draft) {
+        boolean first = lineMode && found.drafts.isEmpty() && words.has("or", p.word(0));
+        if (first) {
+            return true;
+        }
         int before = p.at(draft.start - 1).isMark(',') ? draft.start - 2 : draft.start - 1;
         return before >= 0 && words.has("or", p.word(before));
     }

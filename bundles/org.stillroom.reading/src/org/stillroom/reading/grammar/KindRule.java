@@ -40,6 +40,11 @@ final class KindRule {
                     dress(d, last);
                 }
             }
+            case TWIST -> {
+                if (words.has("garnish-over", p.word(d.end)) || markFollows(d.end)) {
+                    dress(d, last);
+                }
+            }
             case RINSE -> d.kind = LineKind.RINSE;
             case SERVE -> {
                 if (isSolid(d, last)) {
@@ -52,7 +57,9 @@ final class KindRule {
 
     /** Grating into the drink seasons it; grating over it dresses it. */
     private void garnish(Draft d, String last) {
-        boolean into = words.has("inward", p.word(d.end));
+        Token next = p.at(d.end + 1);
+        boolean into = words.has("inward", p.word(d.end))
+                && (!p.word(d.end).equals("in") || next.ends() || next.isMark('.'));
         boolean rind = words.has("part-of", p.word(d.pieces.get(0).from()))
                 && !words.at("garnish-mark", p, d.end).isPresent() && words.has("of",
                         p.word(d.pieces.get(0).from() + 1));

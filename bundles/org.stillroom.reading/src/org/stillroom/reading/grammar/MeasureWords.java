@@ -39,8 +39,16 @@ final class MeasureWords {
 
     /** Finds a measure after a number, slips allowed. */
     Optional<Found> afterNumber(Passage p, int i) {
-        return exact(p, i).or(() -> dotted(p, i)).or(() -> divided(p, i))
+        return exact(p, i).or(() -> sign(p, i)).or(() -> dotted(p, i)).or(() -> divided(p, i))
                 .or(() -> misspelt(p, i)).or(() -> unusual(p, i));
+    }
+
+    private Optional<Found> sign(Passage p, int i) {
+        int at = words.at("sign-prefix", p, i).map(PhraseTable.Match::next).orElse(i);
+        at = at > i && p.at(at).isMark('.') ? at + 1 : at;
+        int next = at + 1;
+        return p.at(at).type() != Token.Type.SIGN ? Optional.empty()
+                : words.table("sign").value(p.word(at)).map(m -> new Found(m, next, false));
     }
 
     private Optional<Found> dotted(Passage p, int i) {
@@ -94,15 +102,18 @@ final class MeasureWords {
 
     private Optional<Found> divided(Passage p, int i) {
         Token next = p.at(i + 1);
-        if (!p.at(i).isWord() || !next.isWord() || next.text().length() > 6) {
+        if (!p.at(i).isWord() || !next.isWord() || next.text().length() > 10) {
             return Optional.empty();
         }
         if (known.test(p.word(i)) && known.test(next.text())) {
             return Optional.empty();
         }
         String joined = p.word(i) + next.text();
-        return words.table("measure").value(joined).filter(m -> joined.length() > 3)
-                .map(m -> new Found(m, i + 2, true));
+        Optional<Found> whole = words.table("measure").value(joined)
+                .filter(m -> joined.length() > 3).map(m -> new Found(m, i + 2, true));
+        boolean first = words.has("measure-start", p.word(i)) && !known.test(next.text());
+        return whole.isPresent() || !first ? whole
+                : words.nearMeasure(joined).map(m -> new Found(m, i + 2, true));
     }
 
     private Optional<Found> misspelt(Passage p, int i) {

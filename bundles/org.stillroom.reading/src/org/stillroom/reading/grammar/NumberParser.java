@@ -40,9 +40,14 @@ final class NumberParser {
     /** Reads a number or a range that starts at a token. */
     Optional<Numeral> parse(int index) {
         int start = words.at("about", p, index).map(PhraseTable.Match::next).orElse(index);
-        Optional<Numeral> first = single(start);
+        boolean between = words.has("between", p.word(index));
+        Optional<Numeral> first = single(between ? index + 1 : start);
         if (first.isEmpty()) {
             return Optional.empty();
+        }
+        if (between && words.has("and", p.word(first.get().next()))) {
+            Numeral low = first.get();
+            return Optional.of(single(low.next() + 1).map(low::to).orElse(low));
         }
         Numeral n = range(first.get());
         Optional<PhraseTable.Match> more = words.at("more-than", p, n.next());

@@ -14,6 +14,8 @@ enum Role {
     MIX,
     /** They are stuck in; herbs dress the drink, fruits go into it. */
     STICK,
+    /** They are twisted, often over the drink. */
+    TWIST,
     /** They stand in for what another recipe has. */
     SUBST,
     /** They come last. */

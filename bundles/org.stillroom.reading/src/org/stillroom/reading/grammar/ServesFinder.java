@@ -39,6 +39,9 @@ final class ServesFinder {
         while (words.has("vessel-adj", p.word(at)) || words.has("size", p.word(at))) {
             at++;
         }
+        if (p.at(n.next()).glued()) {
+            return Optional.empty();
+        }
         boolean people = at == n.next() && words.has("person", p.word(at));
         boolean glasses = words.has("receive-into", p.word(i - 1))
                 && words.at("vessel", p, at).isPresent() && n.low().compareTo(Rational.ONE) > 0;

@@ -5,26 +5,34 @@ final class Slips {
 
     private Slips() {}
 
-    /** Tells whether one word is another with one slip, or two in a long word. */
-    static boolean near(String printed, String meant) {
-        return near(printed, likeness(printed), meant, likeness(meant));
-    }
+    /** More slips than one forgives. */
+    static final int FAR = 9;
 
-    /** The same for words whose likenesses are known. */
-    static boolean near(String printed, String a, String meant, String b) {
+    /**
+     * Returns how many slips lead from one word to another, or {@link #FAR} where more than one
+     * would be needed, two in a long word.
+     *
+     * @param a the likeness of {@code printed}
+     * @param b the likeness of {@code meant}
+     */
+    static int slips(String printed, String a, String meant, String b) {
         int gap = Math.abs(printed.length() - meant.length());
         if (gap > 2 || meant.length() < 4) {
-            return false;
+            return FAR;
         }
         if (a.equals(b)) {
-            return true;
+            return 0;
         }
         if (Math.min(printed.length(), meant.length()) < 5) {
-            return false;
+            return FAR;
         }
         int allowed = meant.length() >= 9 ? 2 : 1;
         boolean firstLetter = a.charAt(0) == b.charAt(0) || meant.length() >= 7;
-        return firstLetter && gap <= allowed && distance(a, b, allowed) <= allowed;
+        if (!firstLetter || gap > allowed) {
+            return FAR;
+        }
+        int distance = distance(a, b, allowed);
+        return distance <= allowed ? distance : FAR;
     }
 
     /** Returns a word with letters of like shape made one. */

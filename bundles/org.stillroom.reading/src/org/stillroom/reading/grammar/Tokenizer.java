@@ -18,6 +18,7 @@ import org.stillroom.model.text.Span;
 final class Tokenizer {
 
     private static final String FRACTIONS = "¼½¾⅐⅑⅒⅓⅔⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞↉⅟";
+    private static final String SMALL_FIGURES = "⁰¹²³⁴⁵⁶⁷⁸⁹₀₁₂₃₄₅₆₇₈₉";
     private static final String SIGNS = "℥ʒ℈℔♏";
     private static final String MARKS = ",;.:()[]/⁄–—&@%|!?+=";
 
@@ -74,6 +75,8 @@ final class Tokenizer {
                 skipBraces(c == '{' ? '}' : ']');
             } else if (Character.isLetter(c) && SIGNS.indexOf(c) < 0 || c == '\'' && possessiveAt()) {
                 word();
+            } else if (SMALL_FIGURES.indexOf(c) >= 0) {
+                smallFigures();
             } else if (Character.isDigit(c)) {
                 number();
             } else if (FRACTIONS.indexOf(c) >= 0) {
@@ -197,8 +200,29 @@ final class Tokenizer {
 
         private void number() {
             int from = at;
+            int end = wordEnd(at);
+            String letters = s.substring(at, end);
+            char first = letters.charAt(0);
+            boolean mixed = end - at > 1 && (first == '0' || first == '1')
+                    && Character.isLetter(letters.charAt(1));
+            String mended = letters.replace('0', 'o').replace('1', 'l');
+            if (mixed && known.test(mended)) {
+                at = end;
+                add(Token.Type.WORD, from, end, mended);
+                return;
+            }
             while (at < s.length() && Character.isDigit(s.charAt(at))) {
                 at++;
+            }
+            StringBuilder digits = new StringBuilder(s.substring(from, at));
+            while (at < s.length() && (s.charAt(at) == 'o' || s.charAt(at) == 'l')
+                    && (at + 1 == s.length() || s.charAt(at + 1) == ' ')) {
+                digits.append(s.charAt(at) == 'o' ? '0' : '1');
+                at++;
+            }
+            if (digits.length() > 1 && Character.isLetter(s.charAt(at - 1))) {
+                add(Token.Type.NUMBER, from, at, digits.toString());
+                return;
             }
             boolean point = at + 1 < s.length()
                     && (s.charAt(at) == '.' || s.charAt(at) == ',')
@@ -210,6 +234,17 @@ final class Tokenizer {
                 }
             }
             add(Token.Type.NUMBER, from, at, s.substring(from, at));
+        }
+
+        /** Raised and lowered figures, as in “¹/₂”, are figures. */
+        private void smallFigures() {
+            int from = at;
+            StringBuilder digits = new StringBuilder();
+            while (at < s.length() && SMALL_FIGURES.indexOf(s.charAt(at)) >= 0) {
+                digits.append(SMALL_FIGURES.indexOf(s.charAt(at)) % 10);
+                at++;
+            }
+            add(Token.Type.NUMBER, from, at, digits.toString());
         }
 
         private void hyphen() {

@@ -127,6 +127,10 @@ final class Vocabulary {
         if (word.length() < 5 || known.test(word)) {
             return 0;
         }
+        boolean of = has("of", word.substring(0, 2)) && known.test(word.substring(2));
+        if (of && word.length() > 4) {
+            return 2;
+        }
         for (int i = word.length() - 1; i > 2; i--) {
             String head = word.substring(0, i);
             boolean leads = has("number", head) || has("measure", head) || has("size", head)
@@ -146,13 +150,16 @@ final class Vocabulary {
             return Optional.empty();
         }
         String like = Slips.likeness(printed);
+        int least = Slips.FAR;
         Optional<String> found = Optional.empty();
         for (Shape shape : shapes) {
-            if (Slips.near(printed, like, shape.form(), shape.like())) {
-                if (found.isPresent() && !found.get().equals(shape.value())) {
-                    return Optional.empty();
-                }
+            int slips = Slips.slips(printed, like, shape.form(), shape.like());
+            boolean other = found.isPresent() && !found.get().equals(shape.value());
+            if (slips < least) {
+                least = slips;
                 found = Optional.of(shape.value());
+            } else if (slips == least && other && least < Slips.FAR) {
+                return Optional.empty();
             }
         }
         return found;
