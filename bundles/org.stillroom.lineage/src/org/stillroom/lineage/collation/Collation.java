@@ -1,122 +1,189 @@
 package org.stillroom.lineage.collation;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
-import org.apache.commons.text.similarity.JaroWinklerSimilarity;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
- * How one text became another, at the least cost.
+ * Several texts laid word by word under one another.
  *
- * <p>Needleman–Wunsch alignment (1970) with affine gaps (Gotoh 1982): opening a gap costs a little
- * more than lengthening it, so that a dropped phrase is one change and not ten. Costs are in edits: a
- * changed or added ingredient is about one, a changed amount a little less, a common word little.
+ * <p>Progressive: the two texts that score best are aligned first, then each time the text that fits
+ * the table best, every word held against all words of a column. The texts are put in an order of
+ * their own first, so that the order in which they are given changes nothing.
  *
- * @param cost the cost of all changes, in edits
- * @param substantive the part of it that is not in common words
- * @param alike how many tokens stand unchanged
+ * @param texts the texts, in the order given
+ * @param columns for each column the place in each text, or −1
  */
-public record Collation(double cost, double substantive, int alike) {
+public record Collation(List<List<Token>> texts, List<List<Integer>> columns) {
 
-    private static final double OPEN = 0.1;
-    private static final double OTHER_KIND = 0.3;
-    private static final double NEAR_WORD = 0.9;
-    private static final JaroWinklerSimilarity LETTERS = new JaroWinklerSimilarity();
+    private static final double GAP = 1.2;
 
-    /** Returns how a later text came out of an earlier one. */
-    public static Collation of(List<Token> earlier, List<Token> later) {
-        return new Aligner(earlier, later).align();
+    /** Keeps the lists unchangeable. */
+    public Collation {
+        texts = texts.stream().map(List::copyOf).toList();
+        columns = columns.stream().map(List::copyOf).toList();
     }
 
-    /** Returns what it costs to put one word in the place of another. */
-    static double change(Token a, Token b) {
-        if (a.equals(b)) {
-            return 0;
+    /** Collates texts. */
+    public static Collation of(List<List<Token>> texts) {
+        List<Integer> order = order(texts);
+        List<int[]> table = new ArrayList<>();
+        List<Integer> placed = new ArrayList<>();
+        for (int text : order) {
+            table = join(texts, table, placed, text);
+            placed.add(text);
         }
-        double both = Math.max(a.kind().weight(), b.kind().weight());
-        if (a.kind() != b.kind()) {
-            return both + OTHER_KIND;
+        List<List<Integer>> columns = new ArrayList<>();
+        for (int[] column : table) {
+            columns.add(Arrays.stream(column).boxed().toList());
         }
-        boolean near =
-                a.kind() == Token.Kind.WORD && LETTERS.apply(a.value(), b.value()) >= NEAR_WORD;
-        return near ? both / 3 : both;
+        return new Collation(texts, columns);
     }
 
-    /** Fills the three tables of Gotoh's method. */
-    private static final class Aligner {
-        private static final double FAR = 1e9;
-        private final List<Token> a;
-        private final List<Token> b;
-        private final double[][] match;
-        private final double[][] drop;
-        private final double[][] add;
+    /** Returns the word of a text in a column. */
+    public Optional<Token> at(int column, int text) {
+        int place = columns.get(column).get(text);
+        return place < 0 ? Optional.empty() : Optional.of(texts.get(text).get(place));
+    }
 
-        Aligner(List<Token> a, List<Token> b) {
-            this.a = a;
-            this.b = b;
-            match = new double[a.size() + 1][b.size() + 1];
-            drop = new double[a.size() + 1][b.size() + 1];
-            add = new double[a.size() + 1][b.size() + 1];
+    /** Tells whether every text has the same word in a column. */
+    public boolean isAgreed(int column) {
+        Optional<Token> first = at(column, 0);
+        return first.isPresent()
+                && IntStream.range(1, texts.size()).allMatch(t -> at(column, t).equals(first));
+    }
+
+    /**
+     * Returns the order in which texts join: the one that fits all others best, then always the one
+     * that fits those already there best; equal ones by their words, so that the order given does
+     * not matter.
+     */
+    private static List<Integer> order(List<List<Token>> texts) {
+        int n = texts.size();
+        double[][] fit = new double[n][n];
+        for (int i = 0; i < n; i++) {
+            for (int j = i + 1; j < n; j++) {
+                fit[i][j] = fit(texts.get(i), texts.get(j));
+                fit[j][i] = fit[i][j];
+            }
         }
+        List<Integer> left = new ArrayList<>(IntStream.range(0, n).boxed().toList());
+        Comparator<Integer> byWords = Comparator.comparing(i -> key(texts.get(i)));
+        left.sort(
+                Comparator.comparingDouble((Integer i) -> -Math.round(1e6 * Arrays.stream(fit[i]).sum()))
+                        .thenComparing(byWords));
+        List<Integer> order = new ArrayList<>();
+        while (!left.isEmpty()) {
+            int next =
+                    order.isEmpty()
+                            ? left.get(0)
+                            : left.stream()
+                                    .min(
+                                            Comparator.comparingDouble(
+                                                            (Integer i) ->
+                                                                    -order.stream()
+                                                                            .mapToDouble(
+                                                                                    o -> fit[i][o])
+                                                                            .max()
+                                                                            .orElse(0))
+                                                    .thenComparing(byWords))
+                                    .orElseThrow();
+            order.add(next);
+            left.remove((Integer) next);
+        }
+        return order;
+    }
 
-        Collation align() {
-            for (int i = 0; i <= a.size(); i++) {
-                for (int j = 0; j <= b.size(); j++) {
-                    fill(i, j);
+    /** Returns the words alike in two texts; the texts are held in one order for equal results. */
+    private static double fit(List<Token> a, List<Token> b) {
+        boolean turned = key(a).compareTo(key(b)) > 0;
+        List<Token> x = turned ? b : a;
+        List<Token> y = turned ? a : b;
+        return Alignment.of(x, y).pairs().stream()
+                .filter(Alignment.Pair::isBoth)
+                .mapToDouble(p -> Math.max(0, Alignment.score(x.get(p.first()), y.get(p.second()))))
+                .sum();
+    }
+
+    private static String key(List<Token> text) {
+        StringBuilder key = new StringBuilder();
+        text.forEach(t -> key.append(t.kind().ordinal()).append(t.value()).append(' '));
+        return key.toString();
+    }
+
+    /** Aligns a text with the columns so far, a word’s score being its mean over the column. */
+    private static List<int[]> join(
+            List<List<Token>> texts, List<int[]> table, List<Integer> placed, int text) {
+        List<Token> words = texts.get(text);
+        int rows = table.size();
+        double[][] best = new double[rows + 1][words.size() + 1];
+        for (int i = 0; i <= rows; i++) {
+            for (int j = 0; j <= words.size(); j++) {
+                if (i + j > 0) {
+                    best[i][j] = step(texts, table, placed, words, best, i, j);
                 }
             }
-            return trace();
         }
-
-        private void fill(int i, int j) {
-            if (i == 0 && j == 0) {
-                drop[0][0] = FAR;
-                add[0][0] = FAR;
-                return;
-            }
-            match[i][j] =
-                    i > 0 && j > 0
-                            ? best(i - 1, j - 1) + change(a.get(i - 1), b.get(j - 1))
-                            : FAR;
-            drop[i][j] =
+        List<int[]> joined = new ArrayList<>();
+        int i = rows;
+        int j = words.size();
+        while (i > 0 || j > 0) {
+            double here = best[i][j];
+            int[] column = new int[texts.size()];
+            Arrays.fill(column, -1);
+            boolean both =
                     i > 0
-                            ? Math.min(best(i - 1, j) + OPEN, drop[i - 1][j])
-                                    + a.get(i - 1).kind().weight()
-                            : FAR;
-            add[i][j] =
-                    j > 0
-                            ? Math.min(best(i, j - 1) + OPEN, add[i][j - 1])
-                                    + b.get(j - 1).kind().weight()
-                            : FAR;
-        }
-
-        private double best(int i, int j) {
-            return Math.min(match[i][j], Math.min(drop[i][j], add[i][j]));
-        }
-
-        private Collation trace() {
-            int i = a.size();
-            int j = b.size();
-            int alike = 0;
-            double substantive = 0;
-            while (i > 0 || j > 0) {
-                double least = best(i, j);
-                if (match[i][j] == least) {
-                    Token x = a.get(--i);
-                    Token y = b.get(--j);
-                    alike += x.equals(y) ? 1 : 0;
-                    boolean words =
-                            x.kind() == Token.Kind.WORD && y.kind() == Token.Kind.WORD;
-                    substantive += words ? 0 : change(x, y);
-                } else if (drop[i][j] == least) {
-                    substantive += weight(a.get(--i));
-                } else {
-                    substantive += weight(b.get(--j));
-                }
+                            && j > 0
+                            && here
+                                    == best[i - 1][j - 1]
+                                            + score(texts, table.get(i - 1), placed, words.get(j - 1));
+            if (both) {
+                column = table.get(--i).clone();
+                column[text] = --j;
+            } else if (i > 0 && here == best[i - 1][j] - gap(table.get(i - 1), placed)) {
+                column = table.get(--i).clone();
+            } else {
+                column[text] = --j;
             }
-            return new Collation(best(a.size(), b.size()), substantive, alike);
+            joined.add(0, column);
         }
+        return joined;
+    }
 
-        private static double weight(Token t) {
-            return t.kind() == Token.Kind.WORD ? 0 : t.kind().weight();
+    private static double step(
+            List<List<Token>> texts,
+            List<int[]> table,
+            List<Integer> placed,
+            List<Token> words,
+            double[][] best,
+            int i,
+            int j) {
+        double value = Double.NEGATIVE_INFINITY;
+        if (i > 0 && j > 0) {
+            value =
+                    best[i - 1][j - 1] + score(texts, table.get(i - 1), placed, words.get(j - 1));
         }
+        if (i > 0) {
+            value = Math.max(value, best[i - 1][j] - gap(table.get(i - 1), placed));
+        }
+        return j > 0 ? Math.max(value, best[i][j - 1] - GAP) : value;
+    }
+
+    /** Passing over a column costs the more, the more texts have a word there. */
+    private static double gap(int[] column, List<Integer> placed) {
+        long words = placed.stream().filter(t -> column[t] >= 0).count();
+        return GAP * words / placed.size();
+    }
+
+    private static double score(
+            List<List<Token>> texts, int[] column, List<Integer> placed, Token word) {
+        double sum = 0;
+        for (int t : placed) {
+            sum += column[t] < 0 ? -0.2 : Alignment.score(texts.get(t).get(column[t]), word);
+        }
+        return sum / placed.size();
     }
 }

@@ -65,17 +65,7 @@ public final class Tokens {
         List<SpecLine> lines = version.spec().lines();
         for (SpecLine spec : lines.subList(inherited, lines.size())) {
             amount(placed, spec.line());
-            spec.line()
-                    .ingredient()
-                    .ifPresent(
-                            i ->
-                                    put(
-                                            placed,
-                                            i.span(),
-                                            List.of(
-                                                    new Token(
-                                                            Token.Kind.INGREDIENT,
-                                                            spec.ingredient().family()))));
+            spec.line().ingredient().ifPresent(i -> put(placed, i.span(), List.of(named(spec))));
         }
         for (Step step : version.reading().steps()) {
             put(placed, step.span(), List.of(new Token(Token.Kind.VERB, step.verb())));
@@ -87,6 +77,16 @@ public final class Tokens {
                     List.of(new Token(Token.Kind.VESSEL, Folding.foldWord(vessel.word()))));
         }
         return placed;
+    }
+
+    private static Token named(SpecLine line) {
+        Token.Kind kind =
+                switch (line.line().kind()) {
+                    case ICE -> Token.Kind.ICE;
+                    case GARNISH -> Token.Kind.GARNISH;
+                    default -> Token.Kind.INGREDIENT;
+                };
+        return new Token(kind, line.ingredient().family());
     }
 
     private static void amount(Map<Integer, Placed> placed, ReadingLine line) {

@@ -1,60 +1,147 @@
 package org.stillroom.lineage.parents;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
+import java.util.regex.Pattern;
 import org.stillroom.lineage.collation.Token;
 import org.stillroom.lineage.collation.Tokens;
 import org.stillroom.lineage.reuse.Shingles;
 import org.stillroom.model.date.UncertainDate;
 import org.stillroom.model.number.Rational;
+import org.stillroom.model.reading.LineKind;
+import org.stillroom.model.reading.Reference;
+import org.stillroom.model.source.Source;
 import org.stillroom.model.spec.SpecLine;
 import org.stillroom.model.spec.Version;
+import org.stillroom.model.text.Folding;
 
 /**
- * What versions are compared by when their parents are sought.
+ * What a version is compared by when its parents are sought.
  *
- * @param version the version
+ * @param id the version’s id
+ * @param source id of its source
+ * @param date when its words were written, if that is known
  * @param tokens its words, typed
  * @param wording its words as short stretches
- * @param amounts each ingredient with its amount, such as “rum 12 jigger”
  * @param order families of its ingredients in the order in which they stand
+ * @param amounts amount of each ingredient in units that are the same for one text
+ * @param cites ids of the versions that it sends the reader to
+ * @param words its words folded, title included, for finding an author’s name
+ * @param author what its source’s author is called by, folded
  */
-record Text(
-        Version version,
+public record Text(
+        String id,
+        String source,
+        Optional<UncertainDate> date,
         List<Token> tokens,
         Shingles wording,
-        Set<String> amounts,
-        List<String> order) {
+        List<String> order,
+        Map<String, Double> amounts,
+        Set<String> cites,
+        Set<String> words,
+        Optional<String> author) {
 
-    static Text of(Version version) {
-        String body = version.source().text().slice(version.witness().body());
-        Set<String> amounts = new TreeSet<>();
+    private static final Pattern SEPARATOR = Pattern.compile("[^\\p{L}]+");
+    private static final int SHORTEST_NAME = 4;
+
+    /** Keeps the collections unchangeable. */
+    public Text {
+        tokens = List.copyOf(tokens);
+        order = List.copyOf(order);
+        amounts = Map.copyOf(amounts);
+        cites = Set.copyOf(cites);
+        words = Set.copyOf(words);
+    }
+
+    /** Returns a text of which only words and date are known, in a source of its own. */
+    public static Text of(String id, UncertainDate date, List<Token> tokens) {
+        StringBuilder plain = new StringBuilder();
+        tokens.forEach(t -> plain.append(t.value()).append(' '));
+        return new Text(
+                id,
+                id,
+                Optional.of(date),
+                tokens,
+                Shingles.ofCharacters(plain.toString()),
+                List.of(),
+                Map.of(),
+                Set.of(),
+                Set.of(),
+                Optional.empty());
+    }
+
+    /** Returns what a version is compared by. */
+    public static Text of(Version version) {
         List<String> order = new ArrayList<>();
+        Map<String, Double> amounts = new HashMap<>();
         for (SpecLine line : version.spec().lines()) {
+            LineKind kind = line.line().kind();
+            if (kind == LineKind.ICE || kind == LineKind.GARNISH) {
+                continue;
+            }
             order.add(line.ingredient().family());
-            line.line()
-                    .amount()
-                    .quantity()
-                    .map(Rational::toString)
-                    .ifPresent(
-                            q ->
-                                    amounts.add(
-                                            line.ingredient().label() + " " + q + " "
-                                                    + line.line().measure()));
+            amount(line).ifPresent(a -> amounts.merge(line.ingredient().family(), a, Double::sum));
         }
         return new Text(
-                version, Tokens.of(version), Shingles.ofCharacters(body), amounts, order);
+                version.id(),
+                version.source().id(),
+                version.source().bibliography().date(),
+                Tokens.of(version),
+                Shingles.ofCharacters(
+                        version.source().text().slice(version.witness().body())),
+                order,
+                amounts,
+                version.reading()
+                        .reference()
+                        .map(Reference::chain)
+                        .map(Set::copyOf)
+                        .orElse(Set.of()),
+                words(version.words()),
+                author(version.source()));
     }
 
-    Optional<UncertainDate> date() {
-        return version.source().bibliography().date();
+    private static Optional<Double> amount(SpecLine line) {
+        Optional<Double> share = line.share().map(Rational::toDouble);
+        return line.millilitres()
+                .map(v -> v.likely())
+                .or(() -> line.grams().map(g -> g.likely()))
+                .or(() -> share)
+                .filter(a -> a > 0);
     }
 
-    /** Returns the sum of its words’ weights, in edits. */
-    double weight() {
-        return tokens.stream().mapToDouble(t -> t.kind().weight()).sum();
+    private static Set<String> words(String printed) {
+        String folded = Folding.fold(printed).folded().toLowerCase(Locale.ROOT);
+        Set<String> words = new HashSet<>();
+        for (String word : SEPARATOR.split(folded)) {
+            words.add(word);
+        }
+        return words;
+    }
+
+    private static Optional<String> author(Source source) {
+        return source.bibliography()
+                .author()
+                .map(a -> a.substring(a.strip().lastIndexOf(' ') + 1))
+                .map(a -> Folding.foldWord(a).toLowerCase(Locale.ROOT))
+                .map(a -> SEPARATOR.matcher(a).replaceAll(""))
+                .filter(a -> a.length() >= SHORTEST_NAME && !a.equals("anonymous"));
+    }
+
+    /**
+     * Tells whether the words name the author of another text. A name that the other text has too
+     * is the drink's, not its author's.
+     */
+    boolean names(Text other) {
+        return !source.equals(other.source)
+                && !author.equals(other.author)
+                && other.author
+                        .filter(a -> words.contains(a) && !other.words.contains(a))
+                        .isPresent();
     }
 }

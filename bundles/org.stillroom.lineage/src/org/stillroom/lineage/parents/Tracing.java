@@ -1,213 +1,183 @@
 package org.stillroom.lineage.parents;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
 import org.stillroom.lineage.Candidate;
 import org.stillroom.lineage.Descent;
 import org.stillroom.lineage.Drink;
 import org.stillroom.lineage.Lineage;
 import org.stillroom.lineage.VersionOrder;
 import org.stillroom.model.date.Certainty;
-import org.stillroom.model.date.UncertainDate;
 import org.stillroom.model.progress.Progress;
 import org.stillroom.model.spec.Version;
 
 /** Seeks the parents of every version of one drink. */
 public final class Tracing {
 
-    /** Edits by which support falls to 1/e. */
-    private static final double TEMPERATURE = 1.2;
-
     /** Margin in edits below which two candidates are tied. */
     private static final double TIE = 1;
 
-    private static final int MOST = 5;
+    /** An undated text is placed by its wording only with this much support. */
+    private static final double SURE = 0.9;
 
-    /** Less support for a candidate that is earlier only possibly. */
-    private static final double POSSIBLY = 0.5;
+    private static final int MOST = 5;
 
     private final Drink drink;
     private final Progress progress;
+    private final List<Text> texts = new ArrayList<>();
+    private final Map<String, Version> versions = new HashMap<>();
+    private final Map<String, String> parents = new HashMap<>();
 
     /** Makes a search for one drink. */
     public Tracing(Drink drink, Progress progress) {
         this.drink = drink;
         this.progress = progress;
+        for (Version v : drink.versions().stream().sorted(VersionOrder.BY_DATE).toList()) {
+            texts.add(Text.of(v));
+            versions.put(v.id(), v);
+        }
     }
 
     /** Returns the drink’s lineage. */
     public Lineage trace() {
-        List<Version> ordered =
-                drink.versions().stream().sorted(VersionOrder.BY_DATE).toList();
-        List<Text> texts = ordered.stream().map(Text::of).toList();
-        Set<String> common = common(texts);
         progress.begin("Tracing " + drink.name(), texts.size());
+        Ranking ranking = new Ranking(texts, Settings.RECIPES);
         List<Descent> descents = new ArrayList<>();
         for (Text text : texts) {
             progress.check();
-            descents.add(descent(text, texts, common));
+            Descent descent = descent(text, ranking);
+            descent.parent().ifPresent(p -> parents.put(text.id(), p.id()));
+            descents.add(descent);
             progress.step(1);
         }
         return new Lineage(drink, descents);
     }
 
-    /** Returns amounts that more than two versions have: sharing one of them tells nothing. */
-    private static Set<String> common(List<Text> texts) {
-        Map<String, Integer> counts = new HashMap<>();
-        for (Text text : texts) {
-            text.amounts().forEach(a -> counts.merge(a, 1, Integer::sum));
-        }
-        Set<String> common = new TreeSet<>();
-        counts.forEach(
-                (amount, n) -> {
-                    if (n > 2 || usual(amount)) {
-                        common.add(amount);
-                    }
-                });
-        return common;
-    }
-
-    /** A number up to four, or a common fraction, is no oddity even where only two have it. */
-    private static boolean usual(String amount) {
-        return amount.matches(
-                ".* (?:[1-6]|(?:[12] )?(?:1/2|1/3|2/3|1/4|3/4)) [^ ]+(?: [^ ]+)?");
-    }
-
-    private Descent descent(Text later, List<Text> texts, Set<String> common) {
-        List<Comparison> compared = new ArrayList<>();
-        for (Text earlier : texts) {
-            if (mayPrecede(earlier, later, texts)) {
-                compared.add(Comparison.of(earlier, later, common));
-            }
-        }
-        compared.sort(
-                Comparator.comparing((Comparison c) -> !c.isNearVerbatim())
-                        .thenComparingDouble(Comparison::cost)
-                        .thenComparing(c -> c.earlier().version(), VersionOrder.BY_DATE));
-        List<Candidate> candidates = candidates(later, compared);
-        double margin = margin(compared);
-        Descent.Standing standing = standing(later, compared, margin);
-        return new Descent(
-                later.version(), standing, candidates, margin, reason(standing, compared, margin));
-    }
-
-    private static boolean mayPrecede(Text earlier, Text later, List<Text> order) {
-        if (earlier == later || sameBook(earlier, later)) {
-            return false;
-        }
-        if (earlier.date().isEmpty() || later.date().isEmpty()) {
-            return later.date().isEmpty();
-        }
-        UncertainDate a = earlier.date().get();
-        UncertainDate b = later.date().get();
-        Certainty before = a.before(b);
-        boolean first = order.indexOf(earlier) < order.indexOf(later);
-        return before == Certainty.CERTAIN || before == Certainty.POSSIBLE && first;
-    }
-
-    private static boolean sameBook(Text a, Text b) {
-        return a.version().source().id().equals(b.version().source().id());
-    }
-
-    private static double margin(List<Comparison> compared) {
-        List<Comparison> near = compared.stream().filter(Comparison::isNear).toList();
-        if (near.isEmpty()) {
-            return 0;
-        }
-        double first = near.get(0).cost();
-        double second =
-                compared.stream().skip(1).mapToDouble(Comparison::cost).min().orElse(first + 10);
-        return Math.max(0, second - first);
-    }
-
-    private static List<Candidate> candidates(Text later, List<Comparison> compared) {
-        double none = Math.exp(-0.5 * later.weight() / TEMPERATURE / 2);
-        double total = none;
-        double least = compared.stream().mapToDouble(Comparison::cost).min().orElse(0);
-        double[] shares = new double[compared.size()];
-        for (int i = 0; i < shares.length; i++) {
-            Comparison c = compared.get(i);
-            double possible = certain(c.earlier(), later) ? 1 : POSSIBLY;
-            double near = c.isNear() ? 1 : 0.2;
-            shares[i] = near * possible * Math.exp(-(c.cost() - least) / TEMPERATURE);
-            total += shares[i];
-        }
-        boolean any = compared.stream().anyMatch(Comparison::isNear);
-        double whole = any ? total : total + compared.size();
+    private Descent descent(Text later, Ranking ranking) {
+        Version version = versions.get(later.id());
+        Ranking.Result result = ranking.rank(later);
         List<Candidate> candidates = new ArrayList<>();
-        for (int i = 0; i < Math.min(MOST, shares.length); i++) {
-            Comparison c = compared.get(i);
+        for (Ranking.Ranked r : result.ranked()) {
+            Evidence e = r.evidence();
             candidates.add(
                     new Candidate(
-                            c.earlier().version(),
-                            shares[i] / whole,
-                            c.cost(),
-                            c.isNearVerbatim(),
-                            c.reasons(later)));
+                            versions.get(e.earlier().id()),
+                            r.support(),
+                            e.cost(),
+                            e.verbatim(),
+                            Reasons.of(e, later, version, isEarlier(e.earlier(), later))));
         }
-        return candidates;
+        Descent.Standing standing = standing(later, result, ranking);
+        List<Candidate> shown = candidates.subList(0, Math.min(MOST, candidates.size()));
+        return new Descent(
+                version, standing, shown, result.margin(), reason(standing, shown, result));
     }
 
-    private static boolean certain(Text earlier, Text later) {
-        return earlier.date().isPresent()
-                && later.date().isPresent()
-                && earlier.date().get().before(later.date().get()) == Certainty.CERTAIN;
+    private static boolean isEarlier(Text a, Text b) {
+        boolean cited = b.cites().contains(a.id());
+        return cited
+                || a.date().isPresent()
+                        && b.date().isPresent()
+                        && a.date().get().before(b.date().get()) == Certainty.CERTAIN;
     }
 
-    private Descent.Standing standing(Text later, List<Comparison> compared, double margin) {
-        if (compared.isEmpty()) {
+    private Descent.Standing standing(Text later, Ranking.Result result, Ranking ranking) {
+        if (result.ranked().isEmpty()) {
             return later.date().isEmpty()
                     ? Descent.Standing.UNPLACED
                     : Descent.Standing.EARLIEST;
         }
-        Comparison best = compared.get(0);
-        if (best.isNearVerbatim()) {
-            long others = compared.stream().filter(Comparison::isNearVerbatim).count();
-            return others > 1 && margin < 0.2 ? Descent.Standing.TIED : Descent.Standing.REPRINT;
-        }
-        if (later.date().isEmpty()) {
+        Evidence best = result.ranked().get(0).evidence();
+        boolean cited = later.cites().contains(best.earlier().id());
+        if (later.date().isEmpty() && !cited && !isPlaced(later, result, ranking)) {
             return Descent.Standing.UNPLACED;
         }
-        if (!best.isNear()) {
+        if (result.none() >= 0.5) {
             return Descent.Standing.INDEPENDENT;
         }
-        return margin < TIE ? Descent.Standing.TIED : Descent.Standing.TAKEN;
+        if (result.margin() < TIE || leadsTo(best.earlier().id(), later.id())) {
+            return Descent.Standing.TIED;
+        }
+        return best.verbatim() ? Descent.Standing.REPRINT : Descent.Standing.TAKEN;
+    }
+
+    /**
+     * Tells whether wording shows that an undated text follows its first candidate: the candidate
+     * was itself taken from an earlier text that it is nearer to than the undated one is.
+     */
+    private boolean isPlaced(Text undated, Ranking.Result result, Ranking ranking) {
+        Ranking.Ranked first = result.ranked().get(0);
+        String parent = parents.get(first.evidence().earlier().id());
+        if (parent == null || first.support() < SURE) {
+            return false;
+        }
+        double toCandidate = cost(ranking.rank(first.evidence().earlier()), parent);
+        return toCandidate + TIE <= cost(result, parent);
+    }
+
+    private static double cost(Ranking.Result result, String id) {
+        return result.ranked().stream()
+                .filter(r -> r.evidence().earlier().id().equals(id))
+                .mapToDouble(r -> r.evidence().cost())
+                .findFirst()
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** Tells whether a text's line of parents comes to another, which cannot then be its child. */
+    private boolean leadsTo(String from, String to) {
+        String at = from;
+        for (int steps = 0; at != null && steps <= texts.size(); steps++) {
+            if (at.equals(to)) {
+                return true;
+            }
+            at = parents.get(at);
+        }
+        return false;
     }
 
     private static String reason(
-            Descent.Standing standing, List<Comparison> compared, double margin) {
-        String first =
-                compared.isEmpty() ? "" : compared.get(0).earlier().version().source().shortName();
-        String second =
-                compared.size() < 2
-                        ? ""
-                        : compared.get(1).earlier().version().source().shortName();
+            Descent.Standing standing, List<Candidate> shown, Ranking.Result result) {
+        String first = shown.isEmpty() ? "" : name(shown.get(0));
+        String second = shown.size() < 2 ? "" : name(shown.get(1));
+        String support =
+                shown.isEmpty() ? "" : String.format(Locale.ROOT, "%.0f %%", 100 * shown.get(0).support());
         return switch (standing) {
-            case EARLIEST -> "nothing earlier of this drink is in the library.";
-            case REPRINT -> "the text of " + first + " but for accidentals.";
-            case TAKEN ->
-                    "taken from " + first
-                            + (second.isEmpty()
-                                    ? ", the only earlier version."
-                                    : String.format(
-                                            Locale.ROOT,
-                                            ", %.1f edits nearer than %s.",
-                                            margin,
-                                            second));
-            case TIED -> "tied between " + first + " and " + second
-                    + String.format(Locale.ROOT, ": %.1f edits apart.", margin);
+            case EARLIEST -> "Nothing earlier of this drink is in the library.";
+            case REPRINT -> "The text of " + first + " but for accidentals.";
+            case TAKEN -> "Taken from " + first + " (support " + support + ")" + ahead(second, result);
+            case TIED ->
+                    second.isEmpty()
+                            ? "Either may have been taken from the other: " + first + "."
+                            : String.format(
+                                    Locale.ROOT,
+                                    "Tied between %s and %s: %.1f edits apart.",
+                                    first,
+                                    second,
+                                    result.margin());
             case INDEPENDENT ->
-                    "no earlier version in this library is near enough to be its source; the "
-                            + "nearest is " + first + ".";
+                    String.format(
+                            Locale.ROOT,
+                            "No earlier version in this library is nearer than independent recipes of"
+                                    + " one drink are; the nearest is %s (support %s).",
+                            first,
+                            support);
             case UNPLACED ->
-                    "it bears no date, so that its place is open"
+                    "It bears no date, so that its place is open"
                             + (first.isEmpty() ? "." : "; the nearest in wording is " + first + ".");
         };
+    }
+
+    private static String ahead(String second, Ranking.Result result) {
+        return second.isEmpty()
+                ? ", the only earlier version."
+                : String.format(
+                        Locale.ROOT, ", %.1f edits ahead of %s.", result.margin(), second);
+    }
+
+    private static String name(Candidate candidate) {
+        return candidate.parent().source().shortName();
     }
 }
