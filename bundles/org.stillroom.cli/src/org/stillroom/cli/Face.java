@@ -66,7 +66,6 @@ final class Face {
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
         line.setExecutionStrategy(this::execute);
         line.setParameterExceptionHandler(this::wrongWords);
-        line.setExecutionExceptionHandler((fault, where, parsed) -> fault(fault));
         return line;
     }
 
@@ -101,6 +100,8 @@ final class Face {
         } catch (CancellationException e) {
             terminal.err().println("stillroom: stopped.");
             return ExitCode.STOPPED;
+        } catch (RuntimeException e) {
+            return fault(e);
         }
     }
 
@@ -114,7 +115,7 @@ final class Face {
         return ExitCode.USAGE;
     }
 
-    private int fault(Exception fault) {
+    private int fault(RuntimeException fault) {
         String words = fault.getMessage() == null ? fault.getClass().getSimpleName() : fault.getMessage();
         terminal.err()
                 .println(
