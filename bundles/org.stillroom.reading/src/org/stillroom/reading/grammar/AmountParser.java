@@ -333,7 +333,8 @@ final class AmountParser {
         }
         for (int j = i + 1; j < i + 6; j++) {
             if (p.at(j).isMark(')')) {
-                return words.has("of", p.word(j + 1)) ? j + 1 : i;
+                boolean name = p.at(j + 1).isWord() && !words.has("stop", p.word(j + 1));
+                return name ? j + 1 : i;
             }
         }
         return i;
@@ -415,7 +416,9 @@ final class AmountParser {
         MeasureWords.Found m = found.get();
         boolean of = words.has("of", p.word(m.next()));
         boolean solid = words.has("needs-of", p.word(m.next() - 1));
-        boolean noun = p.at(m.next()).isWord() && !words.has("stop", p.word(m.next()))
+        boolean half = words.has("and", p.word(m.next()))
+                && numbers.andFraction(Numeral.of(Rational.ONE, m.next())).next() > m.next();
+        boolean noun = half || p.at(m.next()).isWord() && !words.has("stop", p.word(m.next()))
                 && !words.has("fraction", p.word(m.next()));
         boolean each = words.has("each", p.word(m.next()));
         if (!of && !each && (solid || !noun)) {
@@ -424,8 +427,11 @@ final class AmountParser {
         String last = p.word(m.next() - 1);
         boolean plural = last.endsWith("s") && !last.endsWith("ss");
         Amount amount = plural ? Amount.UNSTATED : Amount.of(Rational.ONE);
-        Quantity q = Quantity.of(amount, canonical(m), i, m.next(), Hint.BARE_MEASURE);
-        return Optional.of(q.withMeasure(canonical(m), size, m.next()));
+        Numeral more = numbers.andFraction(Numeral.of(Rational.ONE, m.next()));
+        boolean added = !plural && more.next() > m.next();
+        Amount total = added ? Amount.of(more.low()) : amount;
+        Quantity q = Quantity.of(total, canonical(m), i, more.next(), Hint.BARE_MEASURE);
+        return Optional.of(q.withMeasure(canonical(m), size, added ? more.next() : m.next()));
     }
 
     private String canonical(MeasureWords.Found m) {

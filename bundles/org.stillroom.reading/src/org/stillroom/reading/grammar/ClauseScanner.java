@@ -1,6 +1,8 @@
 package org.stillroom.reading.grammar;
 
+import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.stillroom.model.number.Rational;
@@ -101,7 +103,7 @@ final class ClauseScanner {
         }
         int skipped = skip(i);
         if (skipped > i) {
-            fresh = false;
+            fresh = fresh && words.at("skip", p, i).isPresent();
             return skipped;
         }
         int read = read(i);
@@ -253,6 +255,10 @@ final class ClauseScanner {
         Optional<Draft> item = items.parse(i, before);
         if (item.isPresent()) {
             return accept(item.get());
+        }
+        int listed = eachOf(i);
+        if (listed > i) {
+            return listed;
         }
         Optional<Draft> inverse = inverse(i);
         if (inverse.isPresent()) {
@@ -477,6 +483,50 @@ final class ClauseScanner {
             lastDraftEnd = i;
         }
         return i;
+    }
+
+    /** Reads “cinnamon, cloves, and mace, of each an ounce”: one amount after several names. */
+    private int eachOf(int i) {
+        if (!fresh && role != Role.TAKE) {
+            return i;
+        }
+        List<Name> listed = new ArrayList<>();
+        int at = i;
+        for (int round = 0; round < 12; round++) {
+            int each = words.has("of", p.word(at)) ? at + 1 : at;
+            if (words.has("each", p.word(each)) && listed.size() > 1) {
+                return spread(listed, each + 1).orElse(i);
+            }
+            Optional<Name> name = names.parse(at);
+            if (name.isEmpty()) {
+                return i;
+            }
+            listed.add(name.get());
+            at = name.get().next();
+            boolean comma = p.at(at).isMark(',');
+            at = comma ? at + 1 : at;
+            boolean and = words.has("and", p.word(at)) || p.at(at).isMark('&');
+            at = and ? at + 1 : at;
+            if (!comma && !and && !words.has("of", p.word(at)) && !words.has("each", p.word(at))) {
+                return i;
+            }
+        }
+        return i;
+    }
+
+    private Optional<Integer> spread(List<Name> listed, int amountAt) {
+        Optional<Quantity> q = amounts.parse(amountAt).filter(x -> closes(x));
+        q.ifPresent(x -> listed.forEach(n -> {
+            Draft d = new Draft(n.start(), n.next());
+            d.name(n);
+            d.quantity(x);
+            d.each = false;
+            d.hints.add(Hint.INVERSE);
+            settle(d, n, x);
+            kinds.decide(d, role);
+            found.drafts.add(d);
+        }));
+        return q.map(Quantity::next);
     }
 
     /** Reads “bitters, two dashes”: the name first. */

@@ -85,6 +85,9 @@ final class NumberParser {
         if (phrase.isPresent()) {
             return phrase.get().next();
         }
+        if (t.isMark('&') && isDigits(p.at(i - 1)) && isDigits(p.at(i + 1))) {
+            return i + 1;
+        }
         if (t.isMark(',')) {
             Optional<PhraseTable.Match> or = words.at("range", p, i + 1);
             if (or.isPresent() && words.has("number", p.word(or.get().next()))

@@ -129,7 +129,8 @@ public final class RecipeReader {
 
         private boolean isMixed(int k) {
             String word = found.pots.get(k).word();
-            return !word.endsWith("glass") && !word.endsWith("bowl");
+            boolean shaken = word.endsWith("mixing glass") || word.endsWith("shaker");
+            return shaken || !word.endsWith("glass") && !word.endsWith("bowl");
         }
 
         private static boolean pours(Found.Pot pot) {
