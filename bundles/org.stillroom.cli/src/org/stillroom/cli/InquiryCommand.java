@@ -52,6 +52,7 @@ final class InquiryCommand {
         return PositionalParamSpec.builder()
                 .index(Integer.toString(place))
                 .arity(p.required() ? "1" : "0..1")
+                .required(p.required())
                 .paramLabel(p.name().toUpperCase(java.util.Locale.ROOT))
                 .type(String.class)
                 .description(p.words())
