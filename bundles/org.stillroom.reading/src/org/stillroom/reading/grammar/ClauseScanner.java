@@ -1,11 +1,8 @@
 package org.stillroom.reading.grammar;
 
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
-import org.stillroom.model.number.Rational;
 import org.stillroom.model.reading.Amount;
 import org.stillroom.model.reading.LineKind;
 
@@ -13,8 +10,8 @@ import org.stillroom.model.reading.LineKind;
  * Walks through a recipe’s words once and collects lines, deeds and vessels.
  *
  * <p>What stands at a place is tried in order: the end of a clause, words that send elsewhere or
- * forbid something, filling, vessels, verbs, an ingredient with its amount, an ingredient before its
- * amount, an ingredient alone.
+ * forbid something, filling, vessels, verbs, an ingredient with its amount, an ingredient before
+ * its amount, an ingredient alone.
  */
 final class ClauseScanner {
 
@@ -24,6 +21,8 @@ final class ClauseScanner {
     private final NameParser names;
     private final ItemParser items;
     private final FillParser fills;
+    private final InverseParser inverses;
+    private final Skipper skipper;
     private final VerbFinder verbs;
     private final KindRule kinds;
     private final BareNames bare;
@@ -49,6 +48,9 @@ final class ClauseScanner {
         this.items = new ItemParser(words, passage, amounts, names, lineMode);
         this.vessels = new VesselFinder(words, passage);
         this.fills = new FillParser(words, passage, amounts, names, vessels);
+        this.inverses =
+                new InverseParser(words, passage, amounts, names, fills, lineMode);
+        this.skipper = new Skipper(words, passage, amounts, names);
         this.verbs = new VerbFinder(words, passage, i -> words.has("head", passage.word(i))
                 || thesaurus.longest(passage, i).isPresent());
         this.kinds = new KindRule(words, passage);
@@ -132,109 +134,28 @@ final class ClauseScanner {
 
     /** Passes over words that name what is not in the drink. */
     private int skip(int i) {
-        Optional<PhraseTable.Match> note = words.at("skip", p, i);
-        if (note.isPresent()) {
-            return note.get().next();
+        int next = skipper.remark(i);
+        next = next > i ? next : skipper.reference(i, fresh || afterPreparing(i));
+        boolean mayDose = fresh && !lineMode && !found.drafts.isEmpty();
+        next = next > i || !mayDose ? next : skipper.dose(i);
+        if (next > i) {
+            return next;
         }
-        boolean position = fresh || afterPreparing(i);
-        Optional<PhraseTable.Match> refer = words.at("refer", p, i);
-        if (refer.isPresent() && (position || words.has("refer-always", p.word(i)))) {
-            return untilMark(refer.get().next());
-        }
-        if (words.at("coolant", p, i).isPresent()) {
-            return untilMark(i);
-        }
-        Optional<PhraseTable.Match> compare = words.at("compare", p, i);
-        if (compare.isPresent()) {
-            return names.parse(compare.get().next()).map(Name::next)
-                    .orElse(compare.get().next());
-        }
-        if (isDose(i)) {
-            return untilStop(i);
-        }
-        Optional<PhraseTable.Match> subst = words.at("subst", p, i);
-        if (subst.isPresent() && insteadFollows(i)) {
+        int substituted = skipper.substitution(i);
+        if (substituted > i) {
             role = Role.SUBST;
-            return subst.get().next();
+            return substituted;
         }
-        boolean forOther = role == Role.SUBST && words.has("subst-for", p.word(i));
-        if (forOther) {
+        if (role == Role.SUBST && words.has("subst-for", p.word(i))) {
             return names.parse(i + 1).map(Name::next).orElse(i + 1);
         }
-        return skipForbidden(i);
-    }
-
-    /** Passes over what must not be done and what is not used. */
-    private int skipForbidden(int i) {
-        Optional<PhraseTable.Match> never = words.at("neg-verb", p, i);
-        if (never.isPresent() && isAnyVerb(never.get().next())) {
-            return untilMark(never.get().next());
-        }
-        Optional<PhraseTable.Match> neg = words.at("neg", p, i);
-        if (neg.isPresent()) {
-            return names.parse(neg.get().next()).map(Name::next).orElse(neg.get().next());
-        }
-        return i;
-    }
-
-    private boolean isAnyVerb(int i) {
-        String w = p.word(i);
-        return words.at("verb", p, i).isPresent() || words.verbs().participle(w).isPresent()
-                || words.verbs().gerund(w).isPresent();
-    }
-
-    /** “A tablespoonful in a tumbler of water” says how to take it, not how to make it. */
-    private boolean isDose(int i) {
-        if (!fresh || lineMode || found.drafts.isEmpty()) {
-            return false;
-        }
-        Optional<Quantity> q = amounts.parse(i).filter(Quantity::hasMeasure);
-        return q.isPresent() && words.at("dose", p, q.get().next()).isPresent();
-    }
-
-    private int untilStop(int i) {
-        int j = i;
-        while (j < p.size() && !p.at(j).ends() && !p.at(j).isMark('.')) {
-            j++;
-        }
-        return j;
+        return skipper.forbidden(i);
     }
 
     private boolean afterPreparing(int i) {
         int count = found.deeds.size();
         return count > 0 && found.deeds.get(count - 1).segment() == segment
                 && i - found.deeds.get(count - 1).to() < 3 || words.has("be", p.word(i - 1));
-    }
-
-    private boolean insteadFollows(int i) {
-        if (words.has("subst-sure", p.word(i))) {
-            return true;
-        }
-        for (int j = i + 1; j < i + 14 && j < p.size(); j++) {
-            Token t = p.at(j);
-            if (t.isMark('.') || t.isMark(';') || t.ends()) {
-                return false;
-            }
-            if (words.at("instead", p, j).isPresent()) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private int untilMark(int i) {
-        int j = i;
-        while (j < p.size() && !p.at(j).ends() && !isClauseMark(j)) {
-            j++;
-        }
-        return j;
-    }
-
-    private boolean isClauseMark(int j) {
-        Token t = p.at(j);
-        boolean stop = t.isMark('.') && !words.has("abbrev", p.word(j - 1));
-        boolean comma = t.isMark(',') && !p.word(j + 1).equals("no");
-        return stop || comma || t.isMark(';') || t.isMark(':');
     }
 
     private int read(int i) {
@@ -256,20 +177,37 @@ final class ClauseScanner {
         if (item.isPresent()) {
             return accept(item.get());
         }
-        int listed = eachOf(i);
-        if (listed > i) {
-            return listed;
-        }
-        Optional<Draft> inverse = inverse(i);
-        if (inverse.isPresent()) {
-            int end = accept(inverse.get());
-            lastInverse = true;
-            return end;
+        int inverted = inverse(i);
+        if (inverted > i) {
+            return inverted;
         }
         boolean sequel = lastDraftEnd >= 0 && i - lastDraftEnd <= 2;
         boolean iced = !words.has("ice-verb-not", lastVerb) || role == Role.NONE;
         return bare.at(i, role, fresh, sequel, iced, found.drafts)
                 .map(this::accept).orElse(i);
+    }
+
+    /** Reads what has its amount after the name; returns the token to go on with. */
+    private int inverse(int i) {
+        boolean took = role == Role.TAKE && (words.at("verb", p, i - 1).isPresent()
+                || words.has("of", p.word(i)));
+        boolean place = fresh || took || lastInverse && p.at(i - 1).isMark(',');
+        if (!place || role != Role.NONE && !took) {
+            return i;
+        }
+        List<Draft> several = inverses.several(i);
+        if (!several.isEmpty()) {
+            several.forEach(d -> kinds.decide(d, role));
+            found.drafts.addAll(several);
+            return several.get(several.size() - 1).end;
+        }
+        Optional<Draft> one = inverses.single(i, lastInverse);
+        if (one.isEmpty()) {
+            return i;
+        }
+        int end = accept(one.get());
+        lastInverse = true;
+        return end;
     }
 
     /** A word such as “wine-glass” after “a” and before “of brandy” measures. */
@@ -483,143 +421,5 @@ final class ClauseScanner {
             lastDraftEnd = i;
         }
         return i;
-    }
-
-    /** Reads “cinnamon, cloves, and mace, of each an ounce”: one amount after several names. */
-    private int eachOf(int i) {
-        if (!fresh && role != Role.TAKE) {
-            return i;
-        }
-        List<Name> listed = new ArrayList<>();
-        int at = i;
-        for (int round = 0; round < 12; round++) {
-            int each = words.has("of", p.word(at)) ? at + 1 : at;
-            if (words.has("each", p.word(each)) && listed.size() > 1) {
-                return spread(listed, each + 1).orElse(i);
-            }
-            Optional<Name> name = names.parse(at);
-            if (name.isEmpty()) {
-                return i;
-            }
-            listed.add(name.get());
-            at = name.get().next();
-            boolean comma = p.at(at).isMark(',');
-            at = comma ? at + 1 : at;
-            boolean and = words.has("and", p.word(at)) || p.at(at).isMark('&');
-            at = and ? at + 1 : at;
-            if (!comma && !and && !words.has("of", p.word(at)) && !words.has("each", p.word(at))) {
-                return i;
-            }
-        }
-        return i;
-    }
-
-    private Optional<Integer> spread(List<Name> listed, int amountAt) {
-        Optional<Quantity> q = amounts.parse(amountAt).filter(x -> closes(x));
-        q.ifPresent(x -> listed.forEach(n -> {
-            Draft d = new Draft(n.start(), n.next());
-            d.name(n);
-            d.quantity(x);
-            d.each = false;
-            d.hints.add(Hint.INVERSE);
-            settle(d, n, x);
-            kinds.decide(d, role);
-            found.drafts.add(d);
-        }));
-        return q.map(Quantity::next);
-    }
-
-    /** Reads “bitters, two dashes”: the name first. */
-    private Optional<Draft> inverse(int i) {
-        boolean took = role == Role.TAKE && (words.at("verb", p, i - 1).isPresent()
-                || words.has("of", p.word(i)));
-        boolean place = fresh || took || lastInverse && p.at(i - 1).isMark(',');
-        if (!place || role != Role.NONE && !took) {
-            return Optional.empty();
-        }
-        Optional<Name> name = names.parse(i);
-        if (name.isEmpty()) {
-            return Optional.empty();
-        }
-        Name n = name.get();
-        int at = n.next();
-        Optional<Name> other = Optional.empty();
-        int or = p.at(at).isMark(',') ? at + 1 : at;
-        if (words.has("or", p.word(or))) {
-            other = names.parse(or + 1);
-            at = other.map(Name::next).orElse(at);
-        }
-        boolean mark = p.at(at).isMark(',') || p.at(at).isMark(':') || p.at(at).isMark('—')
-                || p.at(at).isMark('.') || p.at(at).isMark('(');
-        int amountAt = mark ? at + 1 : at;
-        while (p.at(amountAt).isMark('.')) {
-            amountAt++;
-        }
-        amountAt = words.at("extent", p, amountAt).map(PhraseTable.Match::next).orElse(amountAt);
-        amountAt = words.has("of", p.word(amountAt)) && words.has("each", p.word(amountAt + 1))
-                ? amountAt + 2 : amountAt;
-        int from = amountAt;
-        Optional<Quantity> strength = amounts.parse(from)
-                .filter(q -> q.measure().equals("per cent") && p.at(q.next()).isMark(','));
-        if (strength.isPresent()) {
-            int after = strength.get().next() + 1;
-            Optional<Quantity> real = amounts.parse(after).filter(q -> closes(q));
-            if (real.isPresent()) {
-                return Optional.of(inverseDraft(i, n, real.get()));
-            }
-        }
-        Optional<Quantity> read =
-                fills.share(from).or(sameAlone(from)).or(() -> amounts.parse(from));
-        if (read.isEmpty() || !closes(read.get()) || !mark && !isStrong(read.get(), amountAt)) {
-            return Optional.empty();
-        }
-        return Optional.of(inverseDraft(i, n, read.get()));
-    }
-
-    private Draft inverseDraft(int i, Name n, Quantity q) {
-        Draft d = new Draft(i, q.next());
-        d.name(n);
-        d.quantity(q);
-        d.start = Math.min(i, n.start());
-        d.end = q.next();
-        d.hints.add(Hint.INVERSE);
-        settle(d, n, q);
-        return d;
-    }
-
-    private Supplier<Optional<Quantity>> sameAlone(int i) {
-        return () -> words.at("ditto-last", p, i).filter(m -> !p.at(m.next()).isWord()).map(m -> Quantity.of(
-                Amount.of(Rational.ONE), "same", i, m.next(),
-                Hint.SAME));
-    }
-
-    private void settle(Draft d, Name n, Quantity q) {
-        if (q.hasMeasure()) {
-            return;
-        }
-        boolean fraction = q.amount().quantity().filter(x -> !x.isWhole()).isPresent();
-        boolean counted = words.has("countable", p.word(n.last()));
-        d.measure = fraction && !counted ? "part" : "whole";
-        if (d.measure.equals("part") && d.amount.quantityMax().isEmpty()) {
-            d.amount = Amount.share(d.amount.quantity().orElseThrow());
-            d.hints.add(Hint.SHARE);
-        }
-    }
-
-    private boolean isStrong(Quantity q, int at) {
-        boolean roman = p.at(q.next() - 1).isWord()
-                && Roman.parse(p.word(q.next() - 1)).isPresent();
-        return p.at(at).type() == Token.Type.SIGN || roman || q.measure().equals("same")
-                || q.measure().equals("per cent") || lineMode && q.hasMeasure();
-    }
-
-    private boolean closes(Quantity q) {
-        Token t = p.at(q.next());
-        if (q.isArticle() && !q.hasMeasure()) {
-            return false;
-        }
-        boolean mark = t.ends() || t.isMark('.') || t.isMark(';') || t.isMark(',')
-                || t.isMark(')') || t.isMark(':');
-        return mark || words.has("and", t.text()) && lastInverse;
     }
 }

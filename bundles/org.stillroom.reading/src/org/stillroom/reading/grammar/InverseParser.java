@@ -1,0 +1,177 @@
+package org.stillroom.reading.grammar;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.stillroom.model.number.Rational;
+import org.stillroom.model.reading.Amount;
+
+/** Reads ingredients whose amount stands after the name: “bitters, two dashes”. */
+final class InverseParser {
+
+    private static final int MOST_NAMES = 12;
+
+    private final Vocabulary words;
+    private final Passage p;
+    private final AmountParser amounts;
+    private final NameParser names;
+    private final FillParser fills;
+    private final boolean lineMode;
+
+    InverseParser(
+            Vocabulary words,
+            Passage passage,
+            AmountParser amounts,
+            NameParser names,
+            FillParser fills,
+            boolean lineMode) {
+        this.words = words;
+        this.p = passage;
+        this.amounts = amounts;
+        this.names = names;
+        this.fills = fills;
+        this.lineMode = lineMode;
+    }
+
+    /**
+     * Reads one name with the amount after it.
+     *
+     * @param serial whether such a line went before, so that “and” may follow this one
+     */
+    Optional<Draft> single(int i, boolean serial) {
+        Optional<Name> name = names.parse(i);
+        if (name.isEmpty()) {
+            return Optional.empty();
+        }
+        int at = afterOther(name.get().next());
+        boolean mark = p.at(at).isMark(',') || p.at(at).isMark(':') || p.at(at).isMark('—')
+                || p.at(at).isMark('.') || p.at(at).isMark('(');
+        int from = amountStart(mark ? at + 1 : at);
+        return afterStrength(from, serial)
+                .or(() -> amount(from).filter(q -> closes(q, serial))
+                        .filter(q -> mark || isStrong(q, from)))
+                .map(q -> draft(i, name.get(), q));
+    }
+
+    /** Reads “cinnamon, cloves, and mace, of each an ounce”: one amount after several names. */
+    List<Draft> several(int i) {
+        List<Name> listed = new ArrayList<>();
+        int at = i;
+        while (listed.size() < MOST_NAMES) {
+            int each = words.has("of", p.word(at)) ? at + 1 : at;
+            if (words.has("each", p.word(each)) && listed.size() > 1) {
+                return spread(listed, each + 1);
+            }
+            Optional<Name> name = names.parse(at);
+            if (name.isEmpty()) {
+                return List.of();
+            }
+            listed.add(name.get());
+            at = name.get().next();
+            boolean comma = p.at(at).isMark(',');
+            at = comma ? at + 1 : at;
+            boolean and = words.has("and", p.word(at)) || p.at(at).isMark('&');
+            at = and ? at + 1 : at;
+            boolean eachFollows = words.has("of", p.word(at)) || words.has("each", p.word(at));
+            if (!comma && !and && !eachFollows) {
+                return List.of();
+            }
+        }
+        return List.of();
+    }
+
+    private List<Draft> spread(List<Name> listed, int amountAt) {
+        Optional<Quantity> q = amounts.parse(amountAt).filter(x -> closes(x, false));
+        List<Draft> drafts = new ArrayList<>();
+        q.ifPresent(x -> listed.forEach(n -> {
+            Draft d = draft(n.start(), n, x);
+            d.each = false;
+            d.end = n.next();
+            drafts.add(d);
+        }));
+        if (!drafts.isEmpty()) {
+            drafts.get(drafts.size() - 1).end = q.orElseThrow().next();
+        }
+        return drafts;
+    }
+
+    /** Passes over “, or Peruvian bark cordial” between the name and its amount. */
+    private int afterOther(int at) {
+        int or = p.at(at).isMark(',') ? at + 1 : at;
+        return words.has("or", p.word(or))
+                ? names.parse(or + 1).map(Name::next).orElse(at) : at;
+    }
+
+    private int amountStart(int i) {
+        int at = i;
+        while (p.at(at).isMark('.')) {
+            at++;
+        }
+        at = words.at("extent", p, at).map(PhraseTable.Match::next).orElse(at);
+        boolean ofEach = words.has("of", p.word(at)) && words.has("each", p.word(at + 1));
+        return ofEach ? at + 2 : at;
+    }
+
+    /** In “alcohol 95 %, one pint” the first figure is a strength. */
+    private Optional<Quantity> afterStrength(int i, boolean serial) {
+        return amounts.parse(i)
+                .filter(q -> q.measure().equals("per cent") && p.at(q.next()).isMark(','))
+                .flatMap(q -> amounts.parse(q.next() + 1))
+                .filter(q -> closes(q, serial));
+    }
+
+    private Optional<Quantity> amount(int i) {
+        return fills.share(i).or(sameAlone(i)).or(() -> amounts.parse(i));
+    }
+
+    private Supplier<Optional<Quantity>> sameAlone(int i) {
+        return () -> words.at("ditto-last", p, i)
+                .filter(m -> !p.at(m.next()).isWord())
+                .map(m -> Quantity.of(
+                        Amount.of(Rational.ONE), "same", i, m.next(), Hint.SAME));
+    }
+
+    private Draft draft(int i, Name n, Quantity q) {
+        Draft d = new Draft(Math.min(i, n.start()), q.next());
+        d.name(n);
+        d.quantity(q);
+        d.end = q.next();
+        d.hints.add(Hint.INVERSE);
+        settle(d, n, q);
+        return d;
+    }
+
+    /** Decides between a share and a counted thing where no measure is printed. */
+    private void settle(Draft d, Name n, Quantity q) {
+        if (q.hasMeasure()) {
+            return;
+        }
+        boolean fraction = q.amount().quantity().filter(x -> !x.isWhole()).isPresent();
+        boolean counted = words.has("countable", p.word(n.last()));
+        d.measure = fraction && !counted ? "part" : "whole";
+        if (d.measure.equals("part") && d.amount.quantityMax().isEmpty()) {
+            d.amount = Amount.share(d.amount.quantity().orElseThrow());
+            d.hints.add(Hint.SHARE);
+        }
+    }
+
+    /** Amounts that may follow a name without a mark between. */
+    private boolean isStrong(Quantity q, int at) {
+        boolean roman = p.at(q.next() - 1).isWord()
+                && Roman.parse(p.word(q.next() - 1)).isPresent();
+        return p.at(at).type() == Token.Type.SIGN || roman || q.measure().equals("same")
+                || q.measure().equals("per cent") || lineMode && q.hasMeasure();
+    }
+
+    /** An amount that is followed by another name belongs to that one. */
+    private boolean closes(Quantity q, boolean serial) {
+        Token t = p.at(q.next());
+        if (q.isArticle() && !q.hasMeasure()) {
+            return false;
+        }
+        boolean mark = t.ends() || t.isMark('.') || t.isMark(';') || t.isMark(',')
+                || t.isMark(')') || t.isMark(':');
+        return mark || words.has("and", t.text()) && serial;
+    }
+}
