@@ -105,7 +105,7 @@ final class ClauseScanner {
         }
         int skipped = skip(i);
         if (skipped > i) {
-            fresh = fresh && words.at("skip", p, i).isPresent();
+            fresh = fresh && words.has("keeps-fresh", t.text());
             return skipped;
         }
         int read = read(i);
@@ -271,7 +271,7 @@ final class ClauseScanner {
         return count == 0 ? Optional.empty() : Optional.of(found.drafts.get(count - 1));
     }
 
-    /** Takes a line in, with what “or” and “each” add to it; returns the token to go on with. */
+    /** Takes a line in, with what “or” and “each” add to it; returns where to go on. */
     private int accept(Draft draft) {
         kinds.decide(draft, role);
         if (role == Role.NEG) {

@@ -317,7 +317,8 @@ final class NameParser {
         if (over) {
             return to;
         }
-        while (words.has("prep", p.word(i)) || i > to && isParticiple(i) || words.has("prep-link", p.word(i)) && i > start) {
+        while (words.has("prep", p.word(i)) || i > to && isParticiple(i)
+                || words.has("prep-link", p.word(i)) && i > start) {
             i++;
         }
         Token after = p.at(i);

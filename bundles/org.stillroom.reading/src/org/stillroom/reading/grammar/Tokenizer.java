@@ -134,6 +134,9 @@ final class Tokenizer {
             int to = possessive(at, wordEnd(at));
             String text = s.substring(from, to);
             at = to;
+            boolean figures = text.indexOf('1') > 0 || text.indexOf('0') > 0;
+            String mended = figures ? text.replace('1', 'l').replace('0', 'o') : text;
+            text = known.test(mended) ? mended : text;
             if (text.startsWith("'")) {
                 add(Token.Type.WORD, from, to, text);
                 return;
