@@ -21,20 +21,31 @@ public record Lineage(Drink drink, List<Descent> descents) {
      * Returns for each version's id the id of the version at the root of its line of copies.
      *
      * <p>Reprints and versions taken from another lead up to it; all versions of one root count as
-     * one independent witness.
+     * one independent witness. A version that is tied between two of one root belongs to that root:
+     * whichever it was taken from, it is no new witness.
      */
     public Map<String, String> roots() {
-        Map<String, String> parents = new HashMap<>();
-        descents.forEach(
-                d -> d.parent().ifPresent(p -> parents.put(d.version().id(), p.id())));
+        Map<String, Descent> byId = new HashMap<>();
+        descents.forEach(d -> byId.put(d.version().id(), d));
         Map<String, String> roots = new HashMap<>();
-        for (Descent d : descents) {
-            String at = d.version().id();
-            for (int steps = 0; parents.containsKey(at) && steps <= descents.size(); steps++) {
-                at = parents.get(at);
-            }
-            roots.put(d.version().id(), at);
-        }
+        descents.forEach(d -> roots.put(d.version().id(), root(d.version().id(), byId, 0)));
         return Map.copyOf(roots);
+    }
+
+    private static String root(String id, Map<String, Descent> byId, int steps) {
+        Descent descent = byId.get(id);
+        if (descent == null || steps > byId.size()) {
+            return id;
+        }
+        if (descent.parent().isPresent()) {
+            return root(descent.parent().get().id(), byId, steps + 1);
+        }
+        if (descent.standing() == Descent.Standing.TIED && descent.candidates().size() > 1) {
+            String first = descent.candidates().get(0).parent().id();
+            String second = descent.candidates().get(1).parent().id();
+            String root = root(first, byId, steps + 1);
+            return root.equals(root(second, byId, steps + 1)) ? root : id;
+        }
+        return id;
     }
 }

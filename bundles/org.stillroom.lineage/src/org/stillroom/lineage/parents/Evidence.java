@@ -1,6 +1,7 @@
 package org.stillroom.lineage.parents;
 
 import java.util.List;
+import java.util.Optional;
 import org.stillroom.lineage.collation.Token;
 
 /**
@@ -20,6 +21,7 @@ import org.stillroom.lineage.collation.Token;
  * @param reversals places where the later text has a reading older than the candidate
  * @param reuse share of short stretches that both have
  * @param verbatim whether they are one text but for accidentals
+ * @param rest the text that the end follows, where that is another one
  */
 record Evidence(
         Text earlier,
@@ -30,7 +32,8 @@ record Evidence(
         int ratios,
         int reversals,
         double reuse,
-        boolean verbatim) {
+        boolean verbatim,
+        Optional<Text> rest) {
 
     /** Texts that share this much are one text, if nothing of substance is changed. */
     static final double VERBATIM = 0.8;
@@ -63,12 +66,31 @@ record Evidence(
                 reuse >= VERBATIM && sites.substantive(earlier.tokens(), later.tokens()) < SLIP;
         int ratios = proportions.bits() > amounts ? proportions.alike() : 0;
         double cost = sites.cost(earlier.tokens(), later.tokens());
-        return new Evidence(earlier, sites, chance, bits, cost, ratios, 0, reuse, verbatim);
+        return new Evidence(earlier, sites, chance, bits, cost, ratios, 0, reuse, verbatim,
+                Optional.empty());
     }
 
     Evidence returning(int places, double bits) {
         return new Evidence(
-                earlier, sites, chance, this.bits - bits, cost, ratios, places, reuse, verbatim);
+                earlier, sites, chance, this.bits - bits, cost, ratios, places, reuse, verbatim, rest);
+    }
+
+    /** Returns the evidence for two sources, where they explain the text better than one. */
+    Evidence blended(Blend blend) {
+        if (blend.rest().isEmpty() || blend.bits() <= bits) {
+            return this;
+        }
+        return new Evidence(
+                earlier,
+                sites,
+                chance,
+                blend.bits(),
+                cost,
+                ratios,
+                reversals,
+                reuse,
+                verbatim,
+                blend.rest());
     }
 
     /** The same long order of ingredients is rarely chance, though custom explains some of it. */

@@ -76,12 +76,15 @@ public final class Ranking {
         List<Text> candidates = candidates(later);
         Map<String, Sites> sites = new HashMap<>();
         candidates.forEach(c -> sites.put(c.id(), Sites.of(c.tokens(), later.tokens())));
+        Map<String, double[]> sums = new HashMap<>();
+        sites.forEach((id, s) -> sums.put(id, Blend.sums(later, s, settings)));
         List<Evidence> evidence = new ArrayList<>();
         for (Text candidate : candidates) {
             double[] chance = chance(candidate, later, candidates, sites);
             Evidence plain =
                     Evidence.of(candidate, later, sites.get(candidate.id()), chance, settings);
-            evidence.add(reversed(plain, later, candidates, sites));
+            Evidence reversed = reversed(plain, later, candidates, sites);
+            evidence.add(reversed.blended(Blend.of(candidate, candidates, sums)));
         }
         return result(later, evidence);
     }
@@ -199,7 +202,7 @@ public final class Ranking {
                 evidence.stream()
                         .sorted(
                                 Comparator.comparingDouble((Evidence e) -> -Math.round(1e6 * bits.get(e)))
-                                        .thenComparingInt(e -> texts.indexOf(e.earlier())))
+                                        .thenComparingInt(e -> -texts.indexOf(e.earlier())))
                         .toList();
         double most = Math.max(settings.prior(), sorted.isEmpty() ? 0 : bits.get(sorted.get(0)));
         // Each candidate is as likely beforehand as any other, so that many do not outvote “none”.

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import org.stillroom.lineage.collation.Token;
 import org.stillroom.model.spec.SpecLine;
 import org.stillroom.model.spec.Version;
@@ -28,7 +29,12 @@ final class Reasons {
     private Reasons() {}
 
     /** Returns the reasons, strongest sort first. */
-    static List<String> of(Evidence e, Text later, Version version, boolean certain) {
+    static List<String> of(
+            Evidence e,
+            Text later,
+            Version version,
+            boolean certain,
+            UnaryOperator<String> name) {
         List<String> reasons = new ArrayList<>();
         if (e.verbatim()) {
             reasons.add("the same text but for accidentals");
@@ -60,6 +66,9 @@ final class Reasons {
             reasons.add(number(e.sites().moved()) + (e.sites().moved() == 1 ? " passage" : " passages")
                     + " moved");
         }
+        e.rest()
+                .ifPresent(
+                        r -> reasons.add("only the beginning; the end follows " + name.apply(r.id())));
         against(e, certain, reasons);
         return reasons;
     }

@@ -68,7 +68,12 @@ public final class Tracing {
                             r.support(),
                             e.cost(),
                             e.verbatim(),
-                            Reasons.of(e, later, version, isEarlier(e.earlier(), later))));
+                            Reasons.of(
+                                    e,
+                                    later,
+                                    version,
+                                    isEarlier(e.earlier(), later),
+                                    id -> versions.get(id).source().shortName())));
         }
         Descent.Standing standing = standing(later, result, ranking);
         List<Candidate> shown = candidates.subList(0, Math.min(MOST, candidates.size()));

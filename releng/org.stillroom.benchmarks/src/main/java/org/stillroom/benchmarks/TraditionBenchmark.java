@@ -21,13 +21,13 @@ public final class TraditionBenchmark {
     public static void main(String[] words) {
         int traditions = words.length > 0 ? Integer.parseInt(words[0]) : 40;
         System.out.println(
-                "words survivors change lost contaminated reprinted   texts  first  three"
+                "words survivors change lost contaminated reprinted   texts  first  words  three"
                         + "  equal  tied  calibration");
         for (Tradition.Settings how : sorts()) {
             TraditionScores s = TraditionScores.of(how, Settings.PLAIN, traditions, SEED);
             System.out.printf(
                     Locale.ROOT,
-                    "%5d %9d %6.2f %4.2f %12.2f %9.2f %7d %6.3f %6.3f %6d %5d %12.3f%n",
+                    "%5d %9d %6.2f %4.2f %12.2f %9.2f %7d %6.3f %6.3f %6.3f %6d %5d %12.3f%n",
                     how.words(),
                     how.survivors(),
                     how.change(),
@@ -36,6 +36,7 @@ public final class TraditionBenchmark {
                     how.reprinted(),
                     s.texts(),
                     s.topOne(),
+                    s.rightWords(),
                     s.topThree(),
                     s.equal(),
                     s.tied(),
