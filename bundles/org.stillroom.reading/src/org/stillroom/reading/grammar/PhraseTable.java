@@ -20,10 +20,16 @@ final class PhraseTable {
 
     private record Entry(String[] words, String value) {}
 
+    /** Bits of a filter that answers most questions about other words without a look-up. */
+    private static final int FILTER_BITS = 4096;
+
     private final Map<String, List<Entry>> byFirst = new HashMap<>();
+    private final long[] filter = new long[FILTER_BITS / Long.SIZE];
 
     void add(String form, String value) {
         String[] words = form.split("[ -]+");
+        int bit = bit(words[0]);
+        filter[bit >>> 6] |= 1L << bit;
         byFirst.computeIfAbsent(words[0], w -> new ArrayList<>()).add(new Entry(words, value));
     }
 
@@ -33,7 +39,20 @@ final class PhraseTable {
         byFirst.values().forEach(list -> list.sort(longest));
     }
 
+    private static int bit(String word) {
+        int hash = word.hashCode();
+        return (hash ^ hash >>> 12) & FILTER_BITS - 1;
+    }
+
+    private boolean mayStart(String word) {
+        int bit = bit(word);
+        return (filter[bit >>> 6] & 1L << bit) != 0;
+    }
+
     boolean has(String word) {
+        if (!mayStart(word)) {
+            return false;
+        }
         List<Entry> entries = byFirst.get(word);
         return entries != null && entries.get(entries.size() - 1).words().length == 1;
     }
@@ -44,6 +63,9 @@ final class PhraseTable {
     }
 
     Optional<Match> at(Passage passage, int index) {
+        if (!mayStart(passage.word(index))) {
+            return Optional.empty();
+        }
         List<Entry> entries = byFirst.get(passage.word(index));
         if (entries == null) {
             return Optional.empty();
