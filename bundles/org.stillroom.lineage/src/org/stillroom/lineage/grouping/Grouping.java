@@ -5,10 +5,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.stillroom.lineage.Drink;
 import org.stillroom.lineage.Drinks;
 import org.stillroom.lineage.VersionOrder;
+import org.stillroom.lineage.reuse.Names;
 import org.stillroom.model.assertion.Assertion;
 import org.stillroom.model.progress.Progress;
 import org.stillroom.model.spec.Version;
@@ -28,7 +31,9 @@ public final class Grouping {
         progress.begin("Grouping versions", versions.size());
         List<Version> ordered = new ArrayList<>(versions);
         ordered.sort(VersionOrder.BY_DATE);
-        List<Traits> traits = ordered.stream().map(Traits::of).toList();
+        Set<String> authors = new TreeSet<>();
+        ordered.forEach(v -> Names.author(v.source()).ifPresent(authors::add));
+        List<Traits> traits = ordered.stream().map(v -> Traits.of(v, authors)).toList();
         Likeness likeness = new Likeness(Traits.frequencies(traits), traits.size());
         List<Drink> drinks = new ArrayList<>();
         for (Groups.Group group : new Groups(likeness, links).group(traits, progress)) {

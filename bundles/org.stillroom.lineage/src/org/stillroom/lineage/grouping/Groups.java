@@ -3,9 +3,11 @@ package org.stillroom.lineage.grouping;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import org.stillroom.model.progress.Progress;
@@ -26,6 +28,12 @@ final class Groups {
     private static final int COMMON = 60;
 
     private static final int RARE_STRETCHES = 6;
+
+    /** A group of more members than this is not looked at again. */
+    private static final int SETTLED = 40;
+
+    /** What a group is ahead by for having a version already: others must be clearly likelier. */
+    private static final double STAY = 0.1;
 
     private final Likeness likeness;
     private final Links links;
@@ -59,35 +67,92 @@ final class Groups {
             place(t);
             progress.step(1);
         }
+        refine(all, progress);
         joinAlike(progress);
+        joinSame();
         return groups.stream().filter(g -> !g.members.isEmpty()).toList();
     }
 
     private void place(Traits t) {
         Set<String> keys = keys(t);
+        Group best = best(t, keys, null).orElseGet(this::fresh);
+        add(t, keys, best);
+    }
+
+    private Group fresh() {
+        Group group = new Group();
+        groups.add(group);
+        return group;
+    }
+
+    private void add(Traits t, Set<String> keys, Group group) {
+        group.members.add(t);
+        for (String key : keys) {
+            if (group.keys.add(key)) {
+                byKey.computeIfAbsent(key, k -> new ArrayList<>()).add(group);
+            }
+        }
+    }
+
+    /** Returns the likeliest group for a version, its own before others that are no likelier. */
+    private Optional<Group> best(Traits t, Set<String> keys, Group own) {
         Group best = null;
         double most = Likeness.THRESHOLD;
-        for (Group group : candidates(keys)) {
-            double mean = links.forced(t, group.members()) ? 2 : mean(t, group);
-            if (links.forbidden(t, group.members)) {
+        Set<Group> candidates = new LinkedHashSet<>();
+        if (own != null) {
+            candidates.add(own);
+        }
+        candidates.addAll(candidates(keys));
+        for (Group group : candidates) {
+            List<Traits> others = group.members.stream().filter(m -> m != t).toList();
+            if (others.isEmpty() || links.forbidden(t, others)) {
                 continue;
             }
-            if (mean >= most && (best == null || mean > most)) {
+            double mean = links.forced(t, others) ? 2 : mean(t, others);
+            mean += group == own ? STAY : 0;
+            if (mean > most || best == null && mean >= most) {
                 best = group;
                 most = mean;
             }
         }
-        for (Group group : links.mustHold(t, groups)) {
-            best = group;
+        return Optional.ofNullable(best);
+    }
+
+    /** Looks at each version of a small group again, now that all groups are known. */
+    private void refine(List<Traits> all, Progress progress) {
+        Map<Traits, Group> homes = new IdentityHashMap<>();
+        groups.forEach(g -> g.members.forEach(m -> homes.put(m, g)));
+        for (Traits t : all) {
+            progress.check();
+            Group own = homes.get(t);
+            if (own.members.size() > SETTLED) {
+                continue;
+            }
+            Group better = best(t, keys(t), own).orElse(own);
+            if (better != own) {
+                own.members.removeIf(m -> m == t);
+                add(t, keys(t), better);
+                homes.put(t, better);
+            }
         }
-        if (best == null) {
-            best = new Group();
-            groups.add(best);
-        }
-        best.members.add(t);
-        for (String key : keys) {
-            if (best.keys.add(key)) {
-                byKey.computeIfAbsent(key, k -> new ArrayList<>()).add(best);
+    }
+
+    /** Joins the groups of versions that a person said are one drink. */
+    private void joinSame() {
+        for (Group from : groups) {
+            if (from.members.stream().noneMatch(links::mentions)) {
+                continue;
+            }
+            for (Group into : groups) {
+                boolean said =
+                        into != from
+                                && !into.members.isEmpty()
+                                && links.forced(from.members, into.members)
+                                && !links.forbidden(from.members, into.members);
+                if (said) {
+                    into.members.addAll(from.members);
+                    from.members.clear();
+                }
             }
         }
     }
@@ -117,16 +182,27 @@ final class Groups {
         return keys;
     }
 
-    private double mean(Traits t, Group group) {
-        int size = group.members.size();
+    /**
+     * Returns the mean likeness to a group. Where one member has the very wording, it counts half:
+     * what was copied from it belongs with it though older members were worded otherwise.
+     */
+    private double mean(Traits t, List<Traits> members) {
+        int size = members.size();
         int step = Math.max(1, size / SAMPLE);
         double sum = 0;
+        double copied = 0;
         int count = 0;
         for (int i = 0; i < size && count < SAMPLE; i += step) {
-            sum += likeness.between(t, group.members.get(i));
+            Traits member = members.get(i);
+            double like = likeness.between(t, member);
+            sum += like;
             count++;
+            if (like > copied && Likeness.isCopied(t, member)) {
+                copied = like;
+            }
         }
-        return sum / count;
+        double mean = sum / count;
+        return Math.max(mean, (mean + copied) / 2);
     }
 
     private void joinAlike(Progress progress) {
@@ -155,16 +231,14 @@ final class Groups {
         if (into.members.isEmpty() || from.members.isEmpty()) {
             return;
         }
-        for (Traits t : from.members) {
-            if (links.forbidden(t, into.members)) {
-                return;
-            }
+        if (links.forbidden(from.members, into.members)) {
+            return;
         }
         double sum = 0;
         int step = Math.max(1, from.members.size() / SAMPLE);
         int count = 0;
         for (int i = 0; i < from.members.size() && count < SAMPLE; i += step) {
-            sum += mean(from.members.get(i), into);
+            sum += mean(from.members.get(i), into.members);
             count++;
         }
         if (sum / count >= Likeness.THRESHOLD) {

@@ -2,6 +2,7 @@ package org.stillroom.lineage.grouping;
 
 import java.util.Map;
 import java.util.Set;
+import org.stillroom.lineage.names.NameForm;
 import org.stillroom.lineage.names.NameLikeness;
 
 /**
@@ -28,6 +29,7 @@ final class Likeness {
     private static final double OTHER_CLASS = 0.6;
     private static final double GENERIC = 0.6;
     private static final double REFERS = 0.4;
+    private static final double NAMES = 0.1;
     private static final double CONTAINED = 0.95;
 
     /** Character runs shared by recipes of one stock of phrases: no evidence below this. */
@@ -57,14 +59,36 @@ final class Likeness {
                 + INGREDIENTS * ingredients(a.ingredients(), b.ingredients())
                 + WORDING * Math.clamp(wording, 0, 1)
                 + base(a.bases(), b.bases())
-                + (refers(a, b) || refers(b, a) ? REFERS : 0);
+                + (refers(a, b) || refers(b, a) ? REFERS : 0)
+                + (names(a, b) || names(b, a) ? NAMES : 0);
     }
 
-    /** “Another, with arrack” has no name of its own and sends the reader to the recipe before. */
+    /** Tells whether one text has the wording of the other. */
+    static boolean isCopied(Traits a, Traits b) {
+        return a.wording().jaccard(b.wording()) >= COPIED;
+    }
+
+    /**
+     * “Another, with arrack” sends the reader to the recipe before, and so does “golden” to the plain
+     * drink; a gin fizz that is made like a brandy fizz is not therefore the same drink.
+     */
     private static boolean refers(Traits a, Traits b) {
-        return a.name().isGeneric()
-                && a.version().reading().reference().stream()
+        boolean sent =
+                a.version().reading().reference().stream()
                         .anyMatch(r -> r.chain().contains(b.version().id()));
+        if (!sent) {
+            return false;
+        }
+        boolean generic = a.name().isGeneric() && !b.name().isGeneric();
+        return generic
+                || a.name().words().stream()
+                        .anyMatch(w -> NameForm.weight(w) >= 1 && b.name().words().contains(w));
+    }
+
+    /** A text that names the author of another one, whose name is not the drink’s, had read it. */
+    private static boolean names(Traits a, Traits b) {
+        return b.author().filter(n -> a.named().contains(n) && !b.named().contains(n)).isPresent()
+                && !a.author().equals(b.author());
     }
 
     /** A drink seldom changes what it is made of; where nothing is read nothing is said. */

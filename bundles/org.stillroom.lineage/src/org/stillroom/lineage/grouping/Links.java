@@ -23,15 +23,17 @@ record Links(
         Map<String, Set<String>> same = new HashMap<>();
         Map<String, Set<String>> different = new HashMap<>();
         Map<String, String> names = new HashMap<>();
+        Set<String> replaced = new HashSet<>();
+        decisions.forEach(d -> d.replaces().ifPresent(replaced::add));
         for (Assertion decision : decisions) {
-            if (!decision.kind().equals("drink")) {
+            if (!decision.kind().equals("drink") || replaced.contains(decision.id())) {
                 continue;
             }
             String a = decision.value("a").orElse("");
             String b = decision.value("b").orElse("");
             switch (decision.value("action").orElse("")) {
-                case "same" -> both(same, a, b);
-                case "different" -> both(different, a, b);
+                case "same" -> decide(same, different, a, b);
+                case "different" -> decide(different, same, a, b);
                 case "name" ->
                         decision.value("version")
                                 .ifPresent(v -> names.put(v, decision.value("name").orElse("")));
@@ -43,9 +45,28 @@ record Links(
         return new Links(same, different, names);
     }
 
-    private static void both(Map<String, Set<String>> pairs, String a, String b) {
+    /** Of two decisions about one pair the later one holds. */
+    private static void decide(
+            Map<String, Set<String>> pairs, Map<String, Set<String>> others, String a, String b) {
         pairs.computeIfAbsent(a, k -> new HashSet<>()).add(b);
         pairs.computeIfAbsent(b, k -> new HashSet<>()).add(a);
+        others.getOrDefault(a, new HashSet<>()).remove(b);
+        others.getOrDefault(b, new HashSet<>()).remove(a);
+    }
+
+    /** Tells whether a person said of some of the one and some of the other that they differ. */
+    boolean forbidden(List<Traits> some, List<Traits> others) {
+        return !different.isEmpty() && some.stream().anyMatch(t -> forbidden(t, others));
+    }
+
+    /** Tells whether a person said of some of the one and some of the other that they are one. */
+    boolean forced(List<Traits> some, List<Traits> others) {
+        return !same.isEmpty() && some.stream().anyMatch(t -> forced(t, others));
+    }
+
+    /** Tells whether a person said anything of a version. */
+    boolean mentions(Traits t) {
+        return same.containsKey(t.version().id()) || different.containsKey(t.version().id());
     }
 
     boolean forced(Traits t, List<Traits> members) {
@@ -61,13 +82,5 @@ record Links(
         Set<String> others = pairs.getOrDefault(t.version().id(), Set.of());
         return !others.isEmpty()
                 && members.stream().anyMatch(m -> others.contains(m.version().id()));
-    }
-
-    /** Returns the group that a version must join because a person said so; none or one. */
-    List<Groups.Group> mustHold(Traits t, List<Groups.Group> groups) {
-        if (!same.containsKey(t.version().id())) {
-            return List.of();
-        }
-        return groups.stream().filter(g -> forced(t, g.members())).limit(1).toList();
     }
 }

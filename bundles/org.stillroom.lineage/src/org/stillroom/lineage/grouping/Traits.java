@@ -1,11 +1,13 @@
 package org.stillroom.lineage.grouping;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.stillroom.lineage.names.NameForm;
 import org.stillroom.lineage.names.NameKeys;
+import org.stillroom.lineage.reuse.Names;
 import org.stillroom.lineage.reuse.Shingles;
 import org.stillroom.model.reading.LineKind;
 import org.stillroom.model.spec.Role;
@@ -21,6 +23,8 @@ import org.stillroom.model.spec.Version;
  * @param ingredients families of its ingredients, ice and garnish left out
  * @param bases families of its spirits, wines and beers
  * @param wording its words as short stretches
+ * @param named surnames of authors of this library that its words name
+ * @param author surname of its source’s author, folded
  * @param keys keys under which it meets versions that may be the same drink
  */
 record Traits(
@@ -30,11 +34,14 @@ record Traits(
         Set<String> ingredients,
         Set<String> bases,
         Shingles wording,
+        Set<String> named,
+        Optional<String> author,
         Set<String> keys) {
 
     private static final Set<Role> STRONG = Set.of(Role.SPIRIT, Role.WINE, Role.BEER);
 
-    static Traits of(Version version) {
+    /** Returns the traits of a version in a library of these authors. */
+    static Traits of(Version version, Set<String> authors) {
         String title = version.witness().title();
         NameForm name = NameForm.of(title);
         NameForm before = NameForm.of(title.replaceFirst("[,;(].*", ""));
@@ -59,6 +66,8 @@ record Traits(
                 ingredients,
                 bases,
                 Shingles.ofCharacters(body),
+                Names.named(version.words(), authors),
+                Names.author(version.source()),
                 keys(version, name, head));
     }
 

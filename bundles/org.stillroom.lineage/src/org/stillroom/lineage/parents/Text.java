@@ -11,12 +11,12 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import org.stillroom.lineage.collation.Token;
 import org.stillroom.lineage.collation.Tokens;
+import org.stillroom.lineage.reuse.Names;
 import org.stillroom.lineage.reuse.Shingles;
 import org.stillroom.model.date.UncertainDate;
 import org.stillroom.model.number.Rational;
 import org.stillroom.model.reading.LineKind;
 import org.stillroom.model.reading.Reference;
-import org.stillroom.model.source.Source;
 import org.stillroom.model.spec.SpecLine;
 import org.stillroom.model.spec.Version;
 import org.stillroom.model.text.Folding;
@@ -48,7 +48,6 @@ public record Text(
         Optional<String> author) {
 
     private static final Pattern SEPARATOR = Pattern.compile("[^\\p{L}]+");
-    private static final int SHORTEST_NAME = 4;
 
     /** Keeps the collections unchangeable. */
     public Text {
@@ -103,7 +102,7 @@ public record Text(
                         .map(Set::copyOf)
                         .orElse(Set.of()),
                 words(version.words()),
-                author(version.source()));
+                Names.author(version.source()));
     }
 
     private static Optional<Double> amount(SpecLine line) {
@@ -122,15 +121,6 @@ public record Text(
             words.add(word);
         }
         return words;
-    }
-
-    private static Optional<String> author(Source source) {
-        return source.bibliography()
-                .author()
-                .map(a -> a.substring(a.strip().lastIndexOf(' ') + 1))
-                .map(a -> Folding.foldWord(a).toLowerCase(Locale.ROOT))
-                .map(a -> SEPARATOR.matcher(a).replaceAll(""))
-                .filter(a -> a.length() >= SHORTEST_NAME && !a.equals("anonymous"));
     }
 
     /**
