@@ -67,7 +67,7 @@ final class InquiryCommand {
         if (p.kind() == Parameter.Kind.FLAG) {
             return option.type(boolean.class).build();
         }
-        p.usual().ifPresent(option::defaultValue);
+        p.usual().ifPresent(usual -> option.defaultValue(usual));
         return option.type(String.class)
                 .arity("1")
                 .required(p.required())

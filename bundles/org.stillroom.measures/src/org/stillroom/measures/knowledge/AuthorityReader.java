@@ -1,5 +1,7 @@
 package org.stillroom.measures.knowledge;
 
+import org.stillroom.measures.rows.Row;
+import org.stillroom.measures.rows.Nearest;
 import org.stillroom.measures.knowledge.Authority.Content;
 import org.stillroom.measures.knowledge.Authority.Role;
 import org.stillroom.measures.place.Gazetteer;

@@ -1,6 +1,6 @@
 package org.stillroom.measures.knowledge;
 
-import org.stillroom.measures.system.MeasureSystem;
+import org.stillroom.measures.knowledge.MeasureSystem;
 import org.stillroom.model.explain.Citation;
 import org.stillroom.model.number.Rational;
 

@@ -1,5 +1,8 @@
 package org.stillroom.measures.knowledge;
 
+import org.stillroom.measures.rows.Row;
+import org.stillroom.measures.rows.Rows;
+import org.stillroom.measures.rows.Nearest;
 import org.stillroom.model.number.Rational;
 import org.stillroom.model.text.Folding;
 

@@ -1,6 +1,8 @@
 package org.stillroom.measures.knowledge;
 
-import org.stillroom.measures.system.MeasureSystem;
+import org.stillroom.measures.rows.Row;
+import org.stillroom.measures.rows.Rows;
+import org.stillroom.measures.knowledge.MeasureSystem;
 import org.stillroom.model.number.Rational;
 
 import java.util.ArrayList;

@@ -1,5 +1,7 @@
 package org.stillroom.measures.knowledge;
 
+import org.stillroom.measures.rows.Row;
+import org.stillroom.measures.rows.Rows;
 import org.stillroom.model.explain.Citation;
 
 import java.util.Collection;

@@ -3,7 +3,7 @@ package org.stillroom.measures.phrase;
 import org.stillroom.measures.Matter;
 import org.stillroom.measures.knowledge.MeasureWord;
 import org.stillroom.measures.knowledge.MeasureWords;
-import org.stillroom.measures.knowledge.Rows;
+import org.stillroom.measures.rows.Rows;
 import org.stillroom.model.number.Rational;
 import org.stillroom.model.reading.Size;
 import org.stillroom.model.text.Folding;

@@ -1,7 +1,7 @@
 package org.stillroom.measures.phrase;
 
-import org.stillroom.measures.knowledge.Row;
-import org.stillroom.measures.knowledge.Rows;
+import org.stillroom.measures.rows.Row;
+import org.stillroom.measures.rows.Rows;
 import org.stillroom.measures.phrase.PhraseAnswer.Strength;
 import org.stillroom.measures.phrase.PhraseAnswer.StrengthReading;
 import org.stillroom.measures.physics.Proof;

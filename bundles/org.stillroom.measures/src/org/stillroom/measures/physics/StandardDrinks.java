@@ -1,7 +1,7 @@
 package org.stillroom.measures.physics;
 
-import org.stillroom.measures.knowledge.Row;
-import org.stillroom.measures.knowledge.Rows;
+import org.stillroom.measures.rows.Row;
+import org.stillroom.measures.rows.Rows;
 import org.stillroom.measures.knowledge.Works;
 import org.stillroom.model.estimate.Estimate;
 import org.stillroom.model.explain.Citation;

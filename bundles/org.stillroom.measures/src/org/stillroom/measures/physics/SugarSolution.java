@@ -2,8 +2,8 @@ package org.stillroom.measures.physics;
 
 import org.hipparchus.analysis.interpolation.SplineInterpolator;
 import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
-import org.stillroom.measures.knowledge.Row;
-import org.stillroom.measures.knowledge.Rows;
+import org.stillroom.measures.rows.Row;
+import org.stillroom.measures.rows.Rows;
 
 import java.util.List;
 

@@ -1,8 +1,8 @@
 package org.stillroom.measures.place;
 
-import org.stillroom.measures.knowledge.Nearest;
-import org.stillroom.measures.knowledge.Row;
-import org.stillroom.measures.knowledge.Rows;
+import org.stillroom.measures.rows.Nearest;
+import org.stillroom.measures.rows.Row;
+import org.stillroom.measures.rows.Rows;
 import org.stillroom.model.explain.Problem;
 import org.stillroom.model.source.Place;
 import org.stillroom.model.text.Folding;

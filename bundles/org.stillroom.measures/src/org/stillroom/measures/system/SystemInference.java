@@ -1,5 +1,6 @@
 package org.stillroom.measures.system;
 
+import org.stillroom.measures.knowledge.MeasureSystem;
 import org.stillroom.measures.knowledge.Authority;
 import org.stillroom.measures.knowledge.Dimension;
 import org.stillroom.measures.knowledge.UnitTable;

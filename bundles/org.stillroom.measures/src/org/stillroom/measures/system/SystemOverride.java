@@ -1,5 +1,7 @@
 package org.stillroom.measures.system;
 
+import org.stillroom.measures.knowledge.MeasureSystem;
+
 /**
  * The user's decision that one system is meant.
  *

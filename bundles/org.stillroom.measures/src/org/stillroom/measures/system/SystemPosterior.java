@@ -1,5 +1,6 @@
 package org.stillroom.measures.system;
 
+import org.stillroom.measures.knowledge.MeasureSystem;
 import org.stillroom.model.explain.Explanation;
 
 import java.util.Collections;

@@ -1,7 +1,8 @@
 package org.stillroom.measures.system;
 
-import org.stillroom.measures.knowledge.Row;
-import org.stillroom.measures.knowledge.Rows;
+import org.stillroom.measures.knowledge.MeasureSystem;
+import org.stillroom.measures.rows.Row;
+import org.stillroom.measures.rows.Rows;
 import org.stillroom.measures.knowledge.Works;
 import org.stillroom.model.explain.Citation;
 import org.stillroom.model.number.Rational;

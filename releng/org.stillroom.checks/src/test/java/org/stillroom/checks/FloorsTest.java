@@ -173,9 +173,27 @@ class FloorsTest {
                         .evaluate(ours));
     }
 
+    /**
+     * A bundle's root package is its front: it holds the nouns that the parts behind it use, and may
+     * use those parts itself. Among themselves the parts form no circle.
+     */
     @Test
-    void packagesOfABundleFormNoCircle() {
-        check(slices().matching("org.stillroom.(**)").should().beFreeOfCycles().evaluate(ours));
+    void partsOfABundleFormNoCircle() {
+        check(
+                slices().matching("org.stillroom.(**)")
+                        .should()
+                        .beFreeOfCycles()
+                        .ignoreDependency(
+                                DescribedPredicate.describe(
+                                        "stand at the front of a bundle",
+                                        FloorsTest::isFront),
+                                DescribedPredicate.alwaysTrue())
+                        .evaluate(ours));
+    }
+
+    private static boolean isFront(JavaClass type) {
+        String packageName = type.getPackageName();
+        return packageName.equals(ROOT + bundleOf(packageName));
     }
 
     private static DescribedPredicate<JavaClass> areIn(String bundle) {

@@ -1,4 +1,4 @@
-package org.stillroom.measures.knowledge;
+package org.stillroom.measures.rows;
 
 import com.fasterxml.jackson.databind.MappingIterator;
 import com.fasterxml.jackson.databind.ObjectReader;

@@ -1,4 +1,4 @@
-package org.stillroom.measures.knowledge;
+package org.stillroom.measures.rows;
 
 import org.stillroom.model.explain.Problem;
 import org.stillroom.model.number.Rational;

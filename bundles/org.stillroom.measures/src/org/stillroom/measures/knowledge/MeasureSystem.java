@@ -1,4 +1,4 @@
-package org.stillroom.measures.system;
+package org.stillroom.measures.knowledge;
 
 /**
  * A system of measures.
