@@ -1,7 +1,6 @@
 package org.stillroom.workbench;
 
 import java.util.function.Consumer;
-
 import org.eclipse.core.runtime.jobs.IJobChangeEvent;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.core.runtime.jobs.JobChangeAdapter;

@@ -17,7 +17,9 @@ final class Failures {
             case NoSuchFileException gone ->
                     task + ": there is no " + gone.getFile() + ". Choose another folder.";
             case AccessDeniedException denied ->
-                    task + ": " + denied.getFile()
+                    task
+                            + ": "
+                            + denied.getFile()
                             + " may not be read. Give yourself the right to read it.";
             case java.io.IOException io -> task + ": " + message(io);
             case IllegalArgumentException bad -> task + ": " + message(bad);

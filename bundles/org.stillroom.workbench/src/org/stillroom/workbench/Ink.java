@@ -4,7 +4,6 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.widgets.Control;
 
@@ -21,7 +20,7 @@ public final class Ink {
     private final Runnable changed;
     private final Map<Use, Color> colours = new EnumMap<>(Use.class);
 
-    /** What a colour is used for; the style sheet's property is the name after {@code stillroom-}. */
+    /** What a colour is used for; the property is the name after {@code stillroom-}. */
     public enum Use {
         /** The ground. */
         PAPER,

@@ -2,14 +2,13 @@ package org.stillroom.workbench;
 
 import java.util.Optional;
 import java.util.function.Consumer;
-
 import org.eclipse.core.runtime.jobs.Job;
 
 /**
  * A place for tasks of one sort: starting one ends the one before, whose result is dropped.
  *
- * <p>A part keeps one lane for each thing that it shows and closes it when the part goes, so that no
- * result reaches a widget that is gone.
+ * <p>A part keeps one lane for each thing that it shows and closes it when the part goes, so that
+ * no result reaches a widget that is gone.
  */
 public final class Lane implements AutoCloseable {
     private final Work work;
@@ -32,8 +31,7 @@ public final class Lane implements AutoCloseable {
     }
 
     /** Starts a task; a failure is told in the status bar and to the consumer. */
-    public synchronized <T> void run(
-            Work.Task<T> task, Consumer<T> done, Consumer<String> failed) {
+    public synchronized <T> void run(Work.Task<T> task, Consumer<T> done, Consumer<String> failed) {
         if (closed) {
             return;
         }

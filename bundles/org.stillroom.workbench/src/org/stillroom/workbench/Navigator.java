@@ -1,7 +1,6 @@
 package org.stillroom.workbench;
 
 import java.util.Optional;
-
 import org.eclipse.e4.ui.model.application.MApplication;
 import org.eclipse.e4.ui.workbench.modeling.EPartService;
 import org.eclipse.e4.ui.workbench.modeling.EPartService.PartState;
@@ -10,8 +9,8 @@ import org.stillroom.model.explain.Explanation;
 /**
  * Leads from one part of the window to another.
  *
- * <p>What is to be shown is kept in the application's context, where a part that is made later finds
- * it as well as one that is there already. Belongs to the window's thread.
+ * <p>What is to be shown is kept in the application's context, where a part that is made later
+ * finds it as well as one that is there already. Belongs to the window's thread.
  */
 public final class Navigator {
     /** Id of the witness, or of the source, whose page is shown. */

@@ -18,8 +18,8 @@ import org.stillroom.workbench.shell.Settings;
 /**
  * The library that is open in the window.
  *
- * <p>Opening and reading run as jobs; a library that cannot be opened leaves the one before it open.
- * Belongs to the window's thread; the study that it hands out may be used on any.
+ * <p>Opening and reading run as jobs; a library that cannot be opened leaves the one before it
+ * open. Belongs to the window's thread; the study that it hands out may be used on any.
  */
 public final class OpenLibrary {
     private final Work work;
@@ -72,11 +72,16 @@ public final class OpenLibrary {
 
     /** Reads what changed in the open library's folder. */
     public void reread() {
-        open.ifPresent(before -> opening.run(
-                progress -> new Open(
-                        before.desk(), before.folder(), before.desk().reread(progress)),
-                this::opened,
-                this::failed));
+        open.ifPresent(
+                before ->
+                        opening.run(
+                                progress ->
+                                        new Open(
+                                                before.desk(),
+                                                before.folder(),
+                                                before.desk().reread(progress)),
+                                this::opened,
+                                this::failed));
     }
 
     private static Open read(Path folder, Progress progress) {
@@ -96,14 +101,18 @@ public final class OpenLibrary {
     }
 
     private void opened(Open next) {
-        Optional<StudyDesk> before =
-                open.map(Open::desk).filter(desk -> desk != next.desk());
+        Optional<StudyDesk> before = open.map(Open::desk).filter(desk -> desk != next.desk());
         open = Optional.of(next);
         settings.library(next.folder());
         watch(next);
         Study study = next.study();
-        work.say(study.title() + ": " + count(study.sources().size(), "source") + ", "
-                + count(study.versions().size(), "recipe") + problems(study));
+        work.say(
+                study.title()
+                        + ": "
+                        + count(study.sources().size(), "source")
+                        + ", "
+                        + count(study.versions().size(), "recipe")
+                        + problems(study));
         events.send(Topics.OPENED, next.folder().toString());
         indexing.run(
                 progress -> {
@@ -130,8 +139,11 @@ public final class OpenLibrary {
     private void watch(Open next) {
         stopWatching();
         try {
-            watcher = Optional.of(LibraryWatcher.start(
-                    next.study().library().layout(), () -> window.asyncExec(this::changed)));
+            watcher =
+                    Optional.of(
+                            LibraryWatcher.start(
+                                    next.study().library().layout(),
+                                    () -> window.asyncExec(this::changed)));
         } catch (IOException unwatchable) {
             work.say("Changes in this folder are not noticed by themselves. F5 reads again.");
         }
@@ -143,13 +155,14 @@ public final class OpenLibrary {
     }
 
     private void stopWatching() {
-        watcher.ifPresent(w -> {
-            try {
-                w.close();
-            } catch (IOException gone) {
-                work.say("The folder is no longer watched.");
-            }
-        });
+        watcher.ifPresent(
+                w -> {
+                    try {
+                        w.close();
+                    } catch (IOException gone) {
+                        work.say("The folder is no longer watched.");
+                    }
+                });
         watcher = Optional.empty();
     }
 

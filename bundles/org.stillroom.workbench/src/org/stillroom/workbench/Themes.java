@@ -1,5 +1,6 @@
 package org.stillroom.workbench;
 
+import org.eclipse.e4.core.contexts.IEclipseContext;
 import org.eclipse.e4.ui.css.swt.theme.ITheme;
 import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
 import org.eclipse.swt.widgets.Display;
@@ -18,6 +19,11 @@ public final class Themes {
     public static String shown(IThemeEngine engine) {
         ITheme active = engine.getActiveTheme();
         return active != null && active.getId().equals(DARK) ? DARK : LIGHT;
+    }
+
+    /** Tells whether the window of an application's context shows the dark theme. */
+    public static boolean isDark(IEclipseContext context) {
+        return shown(context.get(IThemeEngine.class)).equals(DARK);
     }
 
     /** Shows a theme and remembers it for the next start. */

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
-
 import org.eclipse.core.runtime.ICoreRunnable;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Platform;
@@ -76,22 +75,29 @@ public final class Work {
             Task<T> task,
             Consumer<T> done,
             Consumer<String> failed) {
-        Job job = Job.create(name, (ICoreRunnable) monitor -> {
-            JobProgress progress = new JobProgress(name, monitor, events);
-            try {
-                T result = task.run(progress);
-                deliver(lane, ticket, () -> done.accept(result));
-            } catch (CancellationException cancelled) {
-                deliver(lane, ticket, () -> say(name + ": stopped"));
-            } catch (Exception | LinkageError failure) {
-                log(name, failure);
-                String words = Failures.words(name, failure);
-                deliver(lane, ticket, () -> {
-                    say(words);
-                    failed.accept(words);
-                });
-            }
-        });
+        Job job =
+                Job.create(
+                        name,
+                        (ICoreRunnable)
+                                monitor -> {
+                                    JobProgress progress = new JobProgress(name, monitor, events);
+                                    try {
+                                        T result = task.run(progress);
+                                        deliver(lane, ticket, () -> done.accept(result));
+                                    } catch (CancellationException cancelled) {
+                                        deliver(lane, ticket, () -> say(name + ": stopped"));
+                                    } catch (Exception | LinkageError failure) {
+                                        log(name, failure);
+                                        String words = Failures.words(name, failure);
+                                        deliver(
+                                                lane,
+                                                ticket,
+                                                () -> {
+                                                    say(words);
+                                                    failed.accept(words);
+                                                });
+                                    }
+                                });
         job.setSystem(true);
         running.add(job);
         job.addJobChangeListener(new EndOfJob(this::ended));
@@ -107,15 +113,18 @@ public final class Work {
     }
 
     private void deliver(Lane lane, Lane.Ticket ticket, Runnable action) {
-        window.asyncExec(() -> {
-            if (lane.isCurrent(ticket)) {
-                action.run();
-            }
-        });
+        window.asyncExec(
+                () -> {
+                    if (lane.isCurrent(ticket)) {
+                        action.run();
+                    }
+                });
     }
 
     private static void log(String name, Throwable failure) {
-        Platform.getLog(Work.class).log(new org.eclipse.core.runtime.Status(
-                IStatus.ERROR, Work.class, name + " failed", failure));
+        Platform.getLog(Work.class)
+                .log(
+                        new org.eclipse.core.runtime.Status(
+                                IStatus.ERROR, Work.class, name + " failed", failure));
     }
 }

@@ -81,8 +81,7 @@ enum Arrangement {
     private static Node drink(Drink drink) {
         List<Node> versions =
                 drink.versions().stream()
-                        .map(v -> Node.leaf(
-                                v.witness().title(), v.source().shortName(), v.id()))
+                        .map(v -> Node.leaf(v.witness().title(), v.source().shortName(), v.id()))
                         .toList();
         String size = versions.size() == 1 ? "1 version" : versions.size() + " versions";
         return new Node(Node.Kind.DRINK, drink.name(), size, drink.id(), versions);
@@ -91,10 +90,10 @@ enum Arrangement {
     private static Node decade(String decade, List<Version> versions) {
         List<Node> leaves =
                 versions.stream()
-                        .sorted(Comparator.<Version>comparingDouble(v -> year(v.source()))
-                                .thenComparing(v -> v.witness().title()))
-                        .map(v -> Node.leaf(
-                                v.witness().title(), v.source().shortName(), v.id()))
+                        .sorted(
+                                Comparator.<Version>comparingDouble(v -> year(v.source()))
+                                        .thenComparing(v -> v.witness().title()))
+                        .map(v -> Node.leaf(v.witness().title(), v.source().shortName(), v.id()))
                         .toList();
         String size = leaves.size() == 1 ? "1 recipe" : leaves.size() + " recipes";
         String name = decade.equals(UNDATED) ? "Undated" : decade;
@@ -107,10 +106,7 @@ enum Arrangement {
 
     private static String decade(Source source) {
         OptionalInt year =
-                source.bibliography()
-                        .date()
-                        .map(d -> d.earliestYear())
-                        .orElse(OptionalInt.empty());
+                source.bibliography().date().map(d -> d.earliestYear()).orElse(OptionalInt.empty());
         return year.isPresent() ? Math.floorDiv(year.getAsInt(), 10) * 10 + "s" : UNDATED;
     }
 }

@@ -29,11 +29,13 @@ final class FacetTree {
         tree = new Tree(parent, SWT.CHECK | SWT.SINGLE);
         Names.give(tree, "Facets");
         tree.addListener(SWT.Selection, this::selected);
-        tree.addListener(SWT.DefaultSelection, e -> {
-            TreeItem item = (TreeItem) e.item;
-            item.setChecked(!item.getChecked());
-            ticked(item);
-        });
+        tree.addListener(
+                SWT.DefaultSelection,
+                e -> {
+                    TreeItem item = (TreeItem) e.item;
+                    item.setChecked(!item.getChecked());
+                    ticked(item);
+                });
         tree.addListener(SWT.Expand, e -> open.add(field((TreeItem) e.item)));
         tree.addListener(SWT.Collapse, e -> open.remove(field((TreeItem) e.item)));
     }
@@ -48,8 +50,9 @@ final class FacetTree {
         tree.removeAll();
         for (Facet facet : ordered(facets)) {
             TreeItem head = new TreeItem(tree, SWT.NONE);
-            head.setText(facet.field().substring(0, 1).toUpperCase(Locale.ROOT)
-                    + facet.field().substring(1));
+            head.setText(
+                    facet.field().substring(0, 1).toUpperCase(Locale.ROOT)
+                            + facet.field().substring(1));
             head.setData(facet.field());
             for (Facet.Count count : facet.counts()) {
                 value(head, facet.field(), count);

@@ -37,16 +37,22 @@ final class HitTable {
         table = new DataTable(parent, "Found recipes", COLUMNS);
         control().setData("org.eclipse.e4.ui.css.CssClassName", "Inked");
         ink = Ink.of(control(), control()::redraw);
-        control().addListener(SWT.EraseItem, e -> {
-            if (e.index == WORDS) {
-                e.detail &= ~SWT.FOREGROUND;
-            }
-        });
-        control().addListener(SWT.PaintItem, e -> {
-            if (e.index == WORDS) {
-                paint(e);
-            }
-        });
+        control()
+                .addListener(
+                        SWT.EraseItem,
+                        e -> {
+                            if (e.index == WORDS) {
+                                e.detail &= ~SWT.FOREGROUND;
+                            }
+                        });
+        control()
+                .addListener(
+                        SWT.PaintItem,
+                        e -> {
+                            if (e.index == WORDS) {
+                                paint(e);
+                            }
+                        });
     }
 
     Table control() {
@@ -84,14 +90,16 @@ final class HitTable {
         }
         Snippet snippet = table.rows().get(index).target(Shown.class).snippet();
         boolean selected = (event.detail & SWT.SELECTED) != 0;
-        Color plain = selected
-                ? event.display.getSystemColor(SWT.COLOR_LIST_SELECTION_TEXT)
-                : control().getForeground();
+        Color plain =
+                selected
+                        ? event.display.getSystemColor(SWT.COLOR_LIST_SELECTION_TEXT)
+                        : control().getForeground();
         TextLayout layout = new TextLayout(event.display);
         layout.setFont(control().getFont());
         layout.setText(snippet.words());
-        TextStyle found = new TextStyle(
-                control().getFont(), ink.colour(Ink.Use.INK), ink.colour(Ink.Use.LIT));
+        TextStyle found =
+                new TextStyle(
+                        control().getFont(), ink.colour(Ink.Use.INK), ink.colour(Ink.Use.LIT));
         found.underline = true;
         for (int[] place : snippet.found()) {
             layout.setStyle(found, place[0], place[1] - 1);

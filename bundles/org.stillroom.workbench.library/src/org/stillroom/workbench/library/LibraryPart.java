@@ -85,11 +85,13 @@ public final class LibraryPart {
             button.setText(each.words());
             button.setData("org.eclipse.e4.ui.css.CssClassName", "Plain");
             Names.give(button, "By " + each.words().toLowerCase(Locale.ROOT));
-            button.addListener(SWT.Selection, e -> {
-                if (button.getSelection()) {
-                    choose(each);
-                }
-            });
+            button.addListener(
+                    SWT.Selection,
+                    e -> {
+                        if (button.getSelection()) {
+                            choose(each);
+                        }
+                    });
             buttons.put(each, button);
         }
     }
@@ -105,10 +107,12 @@ public final class LibraryPart {
         title.setText(study.title().replace("&", "&&"));
         title.setToolTipText(study.library().root().toString());
         title.getParent().layout();
-        arranging.run(progress -> wanted.arrange(study, progress), nodes -> {
-            roots = nodes;
-            narrow();
-        });
+        arranging.run(
+                progress -> wanted.arrange(study, progress),
+                nodes -> {
+                    roots = nodes;
+                    narrow();
+                });
     }
 
     private void narrow() {

@@ -13,9 +13,11 @@ final class PageFinder {
         Optional<Version> version = study.version(id);
         Optional<BookStudy> book =
                 version.map(v -> v.source().id()).or(() -> Optional.of(id)).flatMap(study::book);
-        return book.map(b -> MarkedPage.of(
-                b.source(),
-                version.or(() -> b.versions().stream().findFirst()),
-                b.versions()));
+        return book.map(
+                b ->
+                        MarkedPage.of(
+                                b.source(),
+                                version.or(() -> b.versions().stream().findFirst()),
+                                b.versions()));
     }
 }

@@ -23,8 +23,7 @@ final class PageFont {
             if (control.getDisplay().getFontList(family, true).length > 0) {
                 LocalResourceManager fonts =
                         new LocalResourceManager(JFaceResources.getResources(), control);
-                return fonts.create(
-                        FontDescriptor.createFrom(family, own.getHeight(), SWT.NORMAL));
+                return fonts.create(FontDescriptor.createFrom(family, own.getHeight(), SWT.NORMAL));
             }
         }
         return control.getFont();

@@ -30,7 +30,8 @@ import org.stillroom.workbench.widgets.Sheet;
 /**
  * A page of a source: the printed words with what was read marked on them, the spec beside them.
  *
- * <p>A line that is pointed at on either side lights up on the other; an opened amount is explained.
+ * <p>A line that is pointed at on either side lights up on the other; an opened amount is
+ * explained.
  */
 public final class PagePart {
     private final OpenLibrary library;
@@ -98,8 +99,8 @@ public final class PagePart {
         spec.onSelect(row -> row.ifPresent(r -> lightUp(target(r), true)));
         spec.onOpen(row -> explain(target(row)));
         spec.control().addListener(SWT.MouseMove, this::hover);
-        spec.control().addListener(SWT.MouseUp, e -> spec.selection().ifPresent(
-                r -> explain(target(r))));
+        spec.control()
+                .addListener(SWT.MouseUp, e -> spec.selection().ifPresent(r -> explain(target(r))));
         notes = new SpecNotes(side);
         side.setWeights(58, 42);
     }
@@ -116,23 +117,32 @@ public final class PagePart {
         if (words == null || words.control().isDisposed()) {
             return;
         }
-        library.study().ifPresent(study -> asked.ifPresent(id -> finding.run(
-                progress -> PageFinder.find(study, id), this::show)));
+        library.study()
+                .ifPresent(
+                        study ->
+                                asked.ifPresent(
+                                        id ->
+                                                finding.run(
+                                                        progress -> PageFinder.find(study, id),
+                                                        this::show)));
     }
 
     private void show(Optional<MarkedPage> found) {
-        found.ifPresentOrElse(this::show, () -> place.setText(
-                "This recipe is no longer in the library."));
+        found.ifPresentOrElse(
+                this::show, () -> place.setText("This recipe is no longer in the library."));
     }
 
     private void show(MarkedPage next) {
         words.show(next);
-        next.shown().ifPresentOrElse(this::showSpec, () -> {
-            version = Optional.empty();
-            title.setText(next.source().bibliography().title());
-            place.setText(Places.of(next.source()));
-            spec.rows(List.of());
-        });
+        next.shown()
+                .ifPresentOrElse(
+                        this::showSpec,
+                        () -> {
+                            version = Optional.empty();
+                            title.setText(next.source().bibliography().title());
+                            place.setText(Places.of(next.source()));
+                            spec.rows(List.of());
+                        });
     }
 
     private void showSpec(Version next) {
@@ -208,8 +218,7 @@ public final class PagePart {
     /** Reads the page again after the library was read again. */
     @Inject
     @org.eclipse.e4.core.di.annotations.Optional
-    void opened(
-            @org.eclipse.e4.ui.di.UIEventTopic(Topics.OPENED) String folder) {
+    void opened(@org.eclipse.e4.ui.di.UIEventTopic(Topics.OPENED) String folder) {
         find();
     }
 

@@ -57,8 +57,7 @@ final class PageStyles {
                 page.characters(version.witness().span())
                         .ifPresent(c -> Arrays.fill(looks, c[0], c[1], plain));
             }
-            page.characters(version.witness().titleSpan())
-                    .ifPresent(c -> add(c[0], c[1], TITLE));
+            page.characters(version.witness().titleSpan()).ifPresent(c -> add(c[0], c[1], TITLE));
         }
     }
 

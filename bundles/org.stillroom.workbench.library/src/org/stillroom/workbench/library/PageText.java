@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.StyleRange;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
@@ -16,7 +15,8 @@ import org.stillroom.workbench.Ink;
 import org.stillroom.workbench.widgets.Names;
 
 /**
- * The printed words of a page, with readings marked by colour and by the style of a line under them.
+ * The printed words of a page, with readings marked by colour and by the style of a line under
+ * them.
  *
  * <p>Words of a chosen line are lit up. The pointer and the caret both choose: whoever uses the
  * keyboard alone walks through the words and sees the same.
@@ -63,11 +63,12 @@ final class PageText {
     void show(MarkedPage next) {
         page = Optional.of(next);
         lit = List.of();
-        silently(() -> {
-            text.setText(next.words());
-            restyle();
-            next.shown().ifPresent(this::reveal);
-        });
+        silently(
+                () -> {
+                    text.setText(next.words());
+                    restyle();
+                    next.shown().ifPresent(this::reveal);
+                });
     }
 
     private void reveal(Version version) {
@@ -85,10 +86,14 @@ final class PageText {
         lit = List.copyOf(spans);
         restyle();
         if (reveal && !spans.isEmpty()) {
-            page.flatMap(p -> p.characters(spans.get(0))).ifPresent(c -> silently(() -> {
-                text.setSelection(c[0]);
-                text.showSelection();
-            }));
+            page.flatMap(p -> p.characters(spans.get(0)))
+                    .ifPresent(
+                            c ->
+                                    silently(
+                                            () -> {
+                                                text.setSelection(c[0]);
+                                                text.showSelection();
+                                            }));
         }
     }
 
@@ -115,8 +120,9 @@ final class PageText {
     private void hover(Event event) {
         int offset = text.getOffsetAtPoint(new Point(event.x, event.y));
         Optional<MarkedPage.Mark> mark = offset < 0 ? Optional.empty() : at(offset);
-        text.setCursor(text.getDisplay().getSystemCursor(
-                mark.isPresent() ? SWT.CURSOR_HAND : SWT.CURSOR_IBEAM));
+        text.setCursor(
+                text.getDisplay()
+                        .getSystemCursor(mark.isPresent() ? SWT.CURSOR_HAND : SWT.CURSOR_IBEAM));
         mark.ifPresent(met);
     }
 
@@ -146,12 +152,17 @@ final class PageText {
     /** Moves the caret to the next or the previous mark. */
     private void step(int direction) {
         int caret = text.getCaretOffset();
-        List<Integer> places = new ArrayList<>(
-                page.map(MarkedPage::marks).orElse(List.of()).stream()
-                        .map(MarkedPage.Mark::from).distinct().sorted().toList());
-        Optional<Integer> next = direction > 0
-                ? places.stream().filter(p -> p > caret).findFirst()
-                : places.reversed().stream().filter(p -> p < caret).findFirst();
+        List<Integer> places =
+                new ArrayList<>(
+                        page.map(MarkedPage::marks).orElse(List.of()).stream()
+                                .map(MarkedPage.Mark::from)
+                                .distinct()
+                                .sorted()
+                                .toList());
+        Optional<Integer> next =
+                direction > 0
+                        ? places.stream().filter(p -> p > caret).findFirst()
+                        : places.reversed().stream().filter(p -> p < caret).findFirst();
         next.ifPresent(text::setCaretOffset);
         text.showSelection();
     }
@@ -161,7 +172,9 @@ final class PageText {
                 page.map(MarkedPage::marks).orElse(List.of()).stream()
                         .filter(m -> m.from() <= offset && offset < m.to())
                         .toList();
-        return here.stream().filter(m -> m.line() >= 0).findFirst().or(
-                () -> here.stream().findFirst());
+        return here.stream()
+                .filter(m -> m.line() >= 0)
+                .findFirst()
+                .or(() -> here.stream().findFirst());
     }
 }

@@ -38,23 +38,28 @@ public final class ProblemsPart {
         GridLayoutFactory.fillDefaults().spacing(0, 4).applyTo(parent);
         summary = new Label(parent, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).indent(12, 6).applyTo(summary);
-        table = new DataTable(parent, "Problems", List.of(
-                DataTable.Column.words("File", 20),
-                DataTable.Column.figures("Line", 6),
-                DataTable.Column.words("What was wrong", 34),
-                DataTable.Column.words("What would help", 32),
-                DataTable.Column.words("How bad", 8)));
+        table =
+                new DataTable(
+                        parent,
+                        "Problems",
+                        List.of(
+                                DataTable.Column.words("File", 20),
+                                DataTable.Column.figures("Line", 6),
+                                DataTable.Column.words("What was wrong", 34),
+                                DataTable.Column.words("What would help", 32),
+                                DataTable.Column.words("How bad", 8)));
         GridDataFactory.fillDefaults().grab(true, true).applyTo(table.control());
         show();
     }
 
     private void show() {
         List<Problem> problems = library.study().map(Study::problems).orElse(List.of());
-        summary.setText(switch (problems.size()) {
-            case 0 -> "Everything in this library could be read.";
-            case 1 -> "One problem; everything else works.";
-            default -> problems.size() + " problems; everything else works.";
-        });
+        summary.setText(
+                switch (problems.size()) {
+                    case 0 -> "Everything in this library could be read.";
+                    case 1 -> "One problem; everything else works.";
+                    default -> problems.size() + " problems; everything else works.";
+                });
         table.rows(problems.stream().map(ProblemsPart::row).toList());
     }
 

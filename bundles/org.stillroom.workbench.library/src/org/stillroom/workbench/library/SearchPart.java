@@ -93,18 +93,22 @@ public final class SearchPart {
             return;
         }
         question.type(field.getText());
-        library.study().ifPresent(study -> {
-            String words = question.words(study);
-            searching.run(p -> find(study, words, p), this::show, this::refused);
-        });
+        library.study()
+                .ifPresent(
+                        study -> {
+                            String words = question.words(study);
+                            searching.run(p -> find(study, words, p), this::show, this::refused);
+                        });
     }
 
     private static Found find(Study study, String words, Progress progress) {
         SearchResult result = study.search(words, MOST, progress);
         List<DataTable.Row> rows =
                 result.hits().stream()
-                        .flatMap(h -> study.version(h.version()).stream()
-                                .map(v -> HitTable.row(h, v)))
+                        .flatMap(
+                                h ->
+                                        study.version(h.version()).stream()
+                                                .map(v -> HitTable.row(h, v)))
                         .toList();
         return new Found(result, rows);
     }

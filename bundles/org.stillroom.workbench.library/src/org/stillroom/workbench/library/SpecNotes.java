@@ -69,11 +69,12 @@ final class SpecNotes {
         }
 
         private void caution(Caution caution) {
-            String level = switch (caution.level()) {
-                case STOP -> "⚠ Do not serve";
-                case RESTRICTED -> "⚠ Restricted";
-                case CARE -> "⚠ Take care";
-            };
+            String level =
+                    switch (caution.level()) {
+                        case STOP -> "⚠ Do not serve";
+                        case RESTRICTED -> "⚠ Restricted";
+                        case CARE -> "⚠ Take care";
+                    };
             String rule = caution.source().work();
             lead(
                     level + " – " + caution.subject(),
@@ -87,8 +88,8 @@ final class SpecNotes {
 
         private void senses(SpecLine line) {
             if (!line.candidates().isEmpty()) {
-                String others = String.join(
-                        ", ", line.candidates().stream().map(c -> c.label()).toList());
+                String others =
+                        String.join(", ", line.candidates().stream().map(c -> c.label()).toList());
                 lead("May also be", Ink.Use.QUIET, line.ingredient().label() + ": " + others);
             }
         }

@@ -15,12 +15,12 @@ final class SpecRows {
     /** The columns of the table. */
     static final List<DataTable.Column> COLUMNS =
             List.of(
-                    DataTable.Column.words("As printed", 25),
-                    DataTable.Column.words("Amount", 15),
-                    DataTable.Column.figures("Volume", 27),
-                    DataTable.Column.words("Ingredient", 21),
+                    DataTable.Column.words("As printed", 21),
+                    DataTable.Column.words("Amount", 12),
+                    DataTable.Column.figures("Volume", 30),
+                    DataTable.Column.words("Ingredient", 19),
                     DataTable.Column.words("Role", 12),
-                    DataTable.Column.figures("Sure", 10));
+                    DataTable.Column.figures("Sure", 9));
 
     private SpecRows() {}
 

@@ -19,6 +19,9 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.osgi.framework.FrameworkUtil;
+import org.osgi.framework.ServiceRegistration;
+import org.stillroom.inquiry.Inquiry;
 import org.stillroom.inquiry.Study;
 import org.stillroom.lineage.Drink;
 import org.stillroom.model.progress.Progress;
@@ -36,7 +39,8 @@ class PartsTests {
     @BeforeAll
     static void open() throws IOException {
         Path library = Example.copy(folder);
-        Files.writeString(library.resolve("sources/broken.md"), "---\ntitle: [unclosed\n---\nWords.\n");
+        Files.writeString(
+                library.resolve("sources/broken.md"), "---\ntitle: [unclosed\n---\nWords.\n");
         window = Window.open("-library", library.toString());
         window.until("the library is read", () -> library().study().isPresent());
         window.rest();
@@ -78,10 +82,11 @@ class PartsTests {
     }
 
     private static List<String> lines(String tree) {
-        return window.get(() -> {
-            Tree found = window.find(Tree.class, tree);
-            return List.of(found.getItems()).stream().map(TreeItem::getText).toList();
-        });
+        return window.get(
+                () -> {
+                    Tree found = window.find(Tree.class, tree);
+                    return List.of(found.getItems()).stream().map(TreeItem::getText).toList();
+                });
     }
 
     @Test
@@ -96,8 +101,7 @@ class PartsTests {
         shoot("library-by-decade");
         window.choose("By drink");
         window.rest();
-        assertEquals(
-                study().drinks(Progress.SILENT).drinks().size(), lines("Library").size());
+        assertEquals(study().drinks(Progress.SILENT).drinks().size(), lines("Library").size());
         shoot("library-by-drink");
         window.type("Narrow the library down", mostTold().name());
         window.rest();
@@ -112,14 +116,16 @@ class PartsTests {
         window.part(Parts.LIBRARY);
         window.choose("By source");
         window.rest();
-        window.run(() -> {
-            Tree tree = window.find(Tree.class, "Library");
-            Event enter = new Event();
-            enter.item = tree.getItem(0);
-            tree.notifyListeners(SWT.DefaultSelection, enter);
-        });
+        window.run(
+                () -> {
+                    Tree tree = window.find(Tree.class, "Library");
+                    Event enter = new Event();
+                    enter.item = tree.getItem(0);
+                    tree.notifyListeners(SWT.DefaultSelection, enter);
+                });
         window.rest();
-        String words = window.get(() -> window.find(StyledText.class, "Words of the source").getText());
+        String words =
+                window.get(() -> window.find(StyledText.class, "Words of the source").getText());
         assertTrue(study().sources().stream().anyMatch(s -> s.text().toString().contains(words)));
     }
 
@@ -143,13 +149,17 @@ class PartsTests {
 
     /** Returns the words of the page whose ground is not the paper's. */
     private static List<String> lit() {
-        return window.get(() -> {
-            StyledText text = window.find(StyledText.class, "Words of the source");
-            return java.util.Arrays.stream(text.getStyleRanges())
-                    .filter(r -> r.background != null)
-                    .map(r -> text.getText(r.start, r.start + r.length - 1).replace('\n', ' '))
-                    .toList();
-        });
+        return window.get(
+                () -> {
+                    StyledText text = window.find(StyledText.class, "Words of the source");
+                    return java.util.Arrays.stream(text.getStyleRanges())
+                            .filter(r -> r.background != null)
+                            .map(
+                                    r ->
+                                            text.getText(r.start, r.start + r.length - 1)
+                                                    .replace('\n', ' '))
+                            .toList();
+                });
     }
 
     @Test
@@ -158,37 +168,48 @@ class PartsTests {
         window.run(() -> window.context().get(Navigator.class).page(version.id()));
         window.rest();
         int place = version.reading().lines().get(2).ingredient().orElseThrow().span().start();
-        window.run(() -> {
-            StyledText text = window.find(StyledText.class, "Words of the source");
-            String word = version.source().text().toString();
-            int zero = word.indexOf(text.getText());
-            text.setCaretOffset(version.source().text().toIndex(place) - zero);
-        });
+        window.run(
+                () -> {
+                    StyledText text = window.find(StyledText.class, "Words of the source");
+                    String word = version.source().text().toString();
+                    int zero = word.indexOf(text.getText());
+                    text.setCaretOffset(version.source().text().toIndex(place) - zero);
+                });
         window.rest();
-        assertEquals(2, window.get(() -> window.find(Table.class, "Spec").getSelectionIndex())
-                - (version.spec().lines().size() - version.reading().lines().size()));
+        assertEquals(
+                2,
+                window.get(() -> window.find(Table.class, "Spec").getSelectionIndex())
+                        - (version.spec().lines().size() - version.reading().lines().size()));
     }
 
     @Test
     void searchFindsAndAFacetKeepsToAPart() {
         window.part(Parts.SEARCH);
         window.type("Search", "sugar");
-        window.until("hits", () -> window.find(Table.class, "Found recipes").getItemCount() > 0
-                && window.find(Table.class, "Found recipes").getItemCount() < study2());
+        window.until(
+                "hits",
+                () ->
+                        window.find(Table.class, "Found recipes").getItemCount() > 0
+                                && window.find(Table.class, "Found recipes").getItemCount()
+                                        < study2());
         window.rest();
         int all = window.get(() -> window.find(Table.class, "Found recipes").getItemCount());
         shoot("search");
-        window.run(() -> {
-            Tree facets = window.find(Tree.class, "Facets");
-            TreeItem decade = List.of(facets.getItems()).stream()
-                    .filter(i -> i.getText().equals("Decade")).findFirst().orElseThrow();
-            TreeItem value = decade.getItem(0);
-            value.setChecked(true);
-            Event tick = new Event();
-            tick.item = value;
-            tick.detail = SWT.CHECK;
-            facets.notifyListeners(SWT.Selection, tick);
-        });
+        window.run(
+                () -> {
+                    Tree facets = window.find(Tree.class, "Facets");
+                    TreeItem decade =
+                            List.of(facets.getItems()).stream()
+                                    .filter(i -> i.getText().equals("Decade"))
+                                    .findFirst()
+                                    .orElseThrow();
+                    TreeItem value = decade.getItem(0);
+                    value.setChecked(true);
+                    Event tick = new Event();
+                    tick.item = value;
+                    tick.detail = SWT.CHECK;
+                    facets.notifyListeners(SWT.Selection, tick);
+                });
         window.rest();
         int part = window.get(() -> window.find(Table.class, "Found recipes").getItemCount());
         assertTrue(part > 0 && part < all, part + " of " + all);
@@ -228,8 +249,9 @@ class PartsTests {
         window.part(Parts.DRIFT);
         window.rest();
         window.until("the chart is drawn", () -> figureDrawn());
-        assertFalse(window.get(() ->
-                window.find(StyledText.class, "The result in words").getText()).isBlank());
+        assertFalse(
+                window.get(() -> window.find(StyledText.class, "The result in words").getText())
+                        .isBlank());
         shoot("drift");
         window.command("org.stillroom.command.table", Map.of());
         window.rest();
@@ -243,17 +265,55 @@ class PartsTests {
         window.part(Parts.INQUIRIES);
         window.rest();
         List<String> names = window.cells("Inquiries").stream().map(r -> r.get(0)).toList();
-        assertTrue(names.containsAll(List.of("find", "lineage", "sources", "versions")), names::toString);
+        assertTrue(
+                names.containsAll(List.of("find", "lineage", "sources", "versions")),
+                names::toString);
         window.select("Inquiries", names.indexOf("lineage"));
-        window.run(() -> window.controls().stream()
-                .filter(c -> c instanceof org.eclipse.swt.widgets.Text t && t.isVisible()
-                        && org.stillroom.workbench.widgets.Names.of(t).orElse("").startsWith("drink:"))
-                .findFirst()
-                .ifPresent(c -> ((org.eclipse.swt.widgets.Text) c).setText(mostToldName())));
+        window.run(
+                () ->
+                        window.controls().stream()
+                                .filter(
+                                        c ->
+                                                c instanceof org.eclipse.swt.widgets.Text t
+                                                        && t.isVisible()
+                                                        && org.stillroom.workbench.widgets.Names.of(
+                                                                        t)
+                                                                .orElse("")
+                                                                .startsWith("drink:"))
+                                .findFirst()
+                                .ifPresent(
+                                        c ->
+                                                ((org.eclipse.swt.widgets.Text) c)
+                                                        .setText(mostToldName())));
         window.press("Ask");
         window.rest();
         window.until("the figure is drawn", () -> figureDrawn());
         shoot("inquiries");
+    }
+
+    @Test
+    void inquiryOfAnotherBundleAppearsAndAnswers() {
+        window.part(Parts.INQUIRIES);
+        window.rest();
+        ServiceRegistration<Inquiry> own =
+                FrameworkUtil.getBundle(PartsTests.class)
+                        .getBundleContext()
+                        .registerService(Inquiry.class, new OwnInquiry(), null);
+        window.until("it appears", () -> inquiries().contains("count"));
+        window.select("Inquiries", window.get(() -> inquiries().indexOf("count")));
+        window.type("words: words of a title", "punch");
+        window.press("Ask");
+        window.rest();
+        assertTrue(window.get(() -> window.shows(Tree.class, "Explanation")));
+        window.screenshot("inquiry-of-another-bundle");
+        own.unregister();
+        window.until("it goes", () -> !inquiries().contains("count"));
+    }
+
+    private static List<String> inquiries() {
+        return List.of(window.find(Table.class, "Inquiries").getItems()).stream()
+                .map(i -> i.getText(0))
+                .toList();
     }
 
     private static String mostToldName() {
@@ -267,8 +327,9 @@ class PartsTests {
     void brokenFileIsAProblemAndTheRestOpens() {
         window.part(Parts.PROBLEMS);
         window.rest();
-        assertTrue(window.cells("Problems").stream()
-                .anyMatch(r -> r.get(0).contains("broken.md") && !r.get(3).isEmpty()));
+        assertTrue(
+                window.cells("Problems").stream()
+                        .anyMatch(r -> r.get(0).contains("broken.md") && !r.get(3).isEmpty()));
         shoot("problems");
     }
 }

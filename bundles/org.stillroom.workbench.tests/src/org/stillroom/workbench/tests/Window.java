@@ -41,16 +41,21 @@ import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
 import org.osgi.framework.FrameworkUtil;
 import org.osgi.util.tracker.ServiceTracker;
+import org.stillroom.workbench.Themes;
 import org.stillroom.workbench.Work;
 import org.stillroom.workbench.widgets.Names;
 
 /**
- * The real window, driven from outside: found by names as a screen reader finds it, moved by events.
+ * The real window, driven from outside: found by names as a screen reader finds it, moved by
+ * events.
  *
  * <p>The workbench runs in a thread of its own; tests wait for what they want to see.
  */
 final class Window implements AutoCloseable {
-    private static final long PATIENCE_SECONDS = 30;
+    private static final long PATIENCE_SECONDS = 60;
+
+    /** So many looks without work mean that the window has come to rest. */
+    private static final int QUIET_LOOKS = 8;
 
     private final Thread thread;
     private final CompletableFuture<Object> end = new CompletableFuture<>();
@@ -96,14 +101,15 @@ final class Window implements AutoCloseable {
     }
 
     private void awaitShell() {
-        await("the window stands", () -> {
-            if (end.isDone()) {
-                throw new IllegalStateException("The workbench ended at once: " + end);
-            }
-            display = Display.findDisplay(thread);
-            return display != null
-                    && get(() -> !shells().isEmpty());
-        });
+        await(
+                "the window stands",
+                () -> {
+                    if (end.isDone()) {
+                        throw new IllegalStateException("The workbench ended at once: " + end);
+                    }
+                    display = Display.findDisplay(thread);
+                    return display != null && get(() -> !shells().isEmpty());
+                });
     }
 
     private <T> T service(Class<T> type) {
@@ -176,9 +182,9 @@ final class Window implements AutoCloseable {
 
     /** Waits until no engine work is running and the window has painted. */
     void rest() {
-        until("all work is done", () -> !context().get(Work.class).isBusy());
-        for (int i = 0; i < 3; i++) {
-            run(() -> {});
+        int quiet = 0;
+        while (quiet < QUIET_LOOKS) {
+            quiet = get(() -> context().get(Work.class).isBusy()) ? 0 : quiet + 1;
             pause();
         }
     }
@@ -193,17 +199,27 @@ final class Window implements AutoCloseable {
         return Stream.of(display.getShells()).filter(Control::isVisible).toList();
     }
 
-    /** Runs a command of the application model, as its key does. */
+    /** Tells whether the dark theme is shown. */
+    static boolean isDark(IEclipseContext context) {
+        return Themes.isDark(context);
+    }
+
+    /** Runs a command of the application model and waits until it is done. */
     void command(String id, Map<String, Object> values) {
+        start(id, values);
+        run(() -> {});
+    }
+
+    /** Starts a command of the application model, as its key does; it may open a dialog. */
+    void start(String id, Map<String, Object> values) {
         display.asyncExec(
                 () -> {
-                    IEclipseContext window = workbench.getApplication().getContext()
-                            .getActiveLeaf();
+                    IEclipseContext window =
+                            workbench.getApplication().getContext().getActiveLeaf();
                     ParameterizedCommand command =
                             window.get(ECommandService.class).createCommand(id, values);
                     window.get(EHandlerService.class).executeHandler(command);
                 });
-        run(() -> {});
     }
 
     /** Returns every visible control below the window, parents before children. */
@@ -229,8 +245,15 @@ final class Window implements AutoCloseable {
                 .filter(c -> type.isInstance(c) && c.isVisible() && named.test(c))
                 .map(type::cast)
                 .findFirst()
-                .orElseThrow(() -> new AssertionError("No " + type.getSimpleName() + " “" + name
-                        + "” among " + names()));
+                .orElseThrow(
+                        () ->
+                                new AssertionError(
+                                        "No "
+                                                + type.getSimpleName()
+                                                + " “"
+                                                + name
+                                                + "” among "
+                                                + names()));
     }
 
     private List<String> names() {
@@ -240,8 +263,11 @@ final class Window implements AutoCloseable {
     /** Tells whether a control of this type and name is visible. */
     boolean shows(Class<? extends Control> type, String name) {
         return controls().stream()
-                .anyMatch(c -> type.isInstance(c) && c.isVisible()
-                        && Names.of(c).filter(name::equals).isPresent());
+                .anyMatch(
+                        c ->
+                                type.isInstance(c)
+                                        && c.isVisible()
+                                        && Names.of(c).filter(name::equals).isPresent());
     }
 
     /** Sends an event to a control as the toolkit would. */
@@ -267,32 +293,35 @@ final class Window implements AutoCloseable {
 
     /** Brings a part to the front. */
     void part(String id) {
-        command("org.stillroom.workbench.command.show",
+        command(
+                "org.stillroom.workbench.command.show",
                 Map.of("org.stillroom.workbench.command.show.part", id));
     }
 
     /** Returns the words of a table's cells, row by row. */
     List<List<String>> cells(String table) {
-        return get(() -> {
-            Table found = find(Table.class, table);
-            List<List<String>> rows = new ArrayList<>();
-            for (TableItem item : found.getItems()) {
-                List<String> cells = new ArrayList<>();
-                for (int i = 0; i < found.getColumnCount(); i++) {
-                    cells.add(item.getText(i));
-                }
-                rows.add(cells);
-            }
-            return rows;
-        });
+        return get(
+                () -> {
+                    Table found = find(Table.class, table);
+                    List<List<String>> rows = new ArrayList<>();
+                    for (TableItem item : found.getItems()) {
+                        List<String> cells = new ArrayList<>();
+                        for (int i = 0; i < found.getColumnCount(); i++) {
+                            cells.add(item.getText(i));
+                        }
+                        rows.add(cells);
+                    }
+                    return rows;
+                });
     }
 
     /** Selects a row of a table, as the arrow keys do. */
     void select(String table, int row) {
-        run(() -> {
-            find(Table.class, table).setSelection(row);
-            find(Table.class, table).notifyListeners(SWT.Selection, new Event());
-        });
+        run(
+                () -> {
+                    find(Table.class, table).setSelection(row);
+                    find(Table.class, table).notifyListeners(SWT.Selection, new Event());
+                });
     }
 
     /** Opens the selected row of a table, as Enter does. */

@@ -118,8 +118,7 @@ final class AnswerPane {
     }
 
     private void problem(Problem problem) {
-        label("⚠ " + problem.toText())
-                .setData("org.eclipse.e4.ui.css.CssClassName", "Caution");
+        label("⚠ " + problem.toText()).setData("org.eclipse.e4.ui.css.CssClassName", "Caution");
     }
 
     private Label label(String words) {
@@ -135,22 +134,27 @@ final class AnswerPane {
         GridDataFactory.fillDefaults().grab(true, false).applyTo(head);
         Label caption = new Label(head, SWT.NONE);
         caption.setText(block.caption().replace("&", "&&"));
-        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false)
+        GridDataFactory.fillDefaults()
+                .align(SWT.FILL, SWT.CENTER)
+                .grab(true, false)
                 .applyTo(caption);
         Button save = new Button(head, SWT.PUSH);
         save.setText("Save table…");
         Names.give(save, "Save table " + block.caption());
         save.addListener(SWT.Selection, e -> save(block));
         DataTable table = new DataTable(content, block.caption(), columns(block));
-        table.onOpen(row -> {
-            String target = row.target(String.class);
-            if (!target.isEmpty()) {
-                opened.accept(target);
-            }
-        });
+        table.onOpen(
+                row -> {
+                    String target = row.target(String.class);
+                    if (!target.isEmpty()) {
+                        opened.accept(target);
+                    }
+                });
         table.rows(rows(block));
         int rows = Math.min(MOST_ROWS, Math.max(2, block.rows().size())) + 2;
-        GridDataFactory.fillDefaults().grab(true, false).hint(300, rows * ROW_HEIGHT)
+        GridDataFactory.fillDefaults()
+                .grab(true, false)
+                .hint(300, rows * ROW_HEIGHT)
                 .applyTo(table.control());
     }
 
@@ -159,12 +163,12 @@ final class AnswerPane {
         List<DataTable.Column> columns = new ArrayList<>();
         for (int i = 0; i < block.columns().size(); i++) {
             int column = i;
-            int longest = block.rows().stream()
-                    .mapToInt(r -> r.get(column).length()).max().orElse(0);
+            int longest =
+                    block.rows().stream().mapToInt(r -> r.get(column).length()).max().orElse(0);
             int letters = Math.max(longest, block.columns().get(i).length());
             int weight = Math.clamp(letters * 3 / 2, 10, 60);
-            columns.add(new DataTable.Column(
-                    block.columns().get(i), weight, block.numeric().get(i)));
+            columns.add(
+                    new DataTable.Column(block.columns().get(i), weight, block.numeric().get(i)));
         }
         return columns;
     }

@@ -110,7 +110,8 @@ public final class DriftPart extends DrinkPart<Drift> {
         words.setText(String.join("\n", all.stream().distinct().toList()));
         chart.show(new Figure.DriftFigure(drink.name(), drift), "drift");
         table.ifPresent(t -> t.control().dispose());
-        DataTable fresh = new DataTable(tablePlace, "Shares of the whole", DriftRows.columns(drift));
+        DataTable fresh =
+                new DataTable(tablePlace, "Shares of the whole", DriftRows.columns(drift));
         fresh.onOpen(row -> navigator.page(row.target(String.class)));
         fresh.rows(DriftRows.points(drift));
         table = Optional.of(fresh);
@@ -120,8 +121,10 @@ public final class DriftPart extends DrinkPart<Drift> {
 
     @Override
     String summary(Drink drink, Drift drift) {
-        return drift.versions() + (drift.versions() == 1 ? " version, " : " versions, ")
-                + drift.independent() + " independent; Ctrl+T shows the table behind the chart";
+        return drift.versions()
+                + (drift.versions() == 1 ? " version, " : " versions, ")
+                + drift.independent()
+                + " independent; Ctrl+T shows the table behind the chart";
     }
 
     /** Draws the chart in the colours of the new theme. */

@@ -57,20 +57,20 @@ final class DriftRows {
     private static String distance(Drift.Distance distance) {
         return distance == null
                 ? "–"
-                : distance.aitchison()
-                        .map(d -> String.format(Locale.ROOT, "%.2f", d))
-                        .orElse("–");
+                : distance.aitchison().map(d -> String.format(Locale.ROOT, "%.2f", d)).orElse("–");
     }
 
     static List<DataTable.Row> events(Drift drift) {
         return drift.events().stream()
-                .map(e -> new DataTable.Row(
-                        List.of(
-                                e.ingredient(),
-                                e.enters() ? "→ enters" : "← leaves",
-                                e.after(),
-                                e.by()),
-                        e))
+                .map(
+                        e ->
+                                new DataTable.Row(
+                                        List.of(
+                                                e.ingredient(),
+                                                e.enters() ? "→ enters" : "← leaves",
+                                                e.after(),
+                                                e.by()),
+                                        e))
                 .toList();
     }
 }

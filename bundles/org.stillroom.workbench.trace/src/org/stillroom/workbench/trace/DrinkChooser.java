@@ -40,17 +40,27 @@ public final class DrinkChooser {
 
     /** Shows the drinks, those with most versions first, and traces the one chosen. */
     public void choose(Shell shell) {
-        library.study().ifPresent(study -> finding.run(
-                progress -> rows(study.drinks(progress)),
-                rows -> new PickDialog(shell, "Choose a drink", "Trace", COLUMNS, rows)
-                        .choose(String.class)
-                        .ifPresent(navigator::drink)));
+        library.study()
+                .ifPresent(
+                        study ->
+                                finding.run(
+                                        progress -> rows(study.drinks(progress)),
+                                        rows ->
+                                                new PickDialog(
+                                                                shell,
+                                                                "Choose a drink",
+                                                                "Trace",
+                                                                COLUMNS,
+                                                                rows)
+                                                        .choose(String.class)
+                                                        .ifPresent(navigator::drink)));
     }
 
     private static List<DataTable.Row> rows(Drinks drinks) {
         return drinks.drinks().stream()
-                .sorted(Comparator.<Drink>comparingInt(d -> -d.versions().size())
-                        .thenComparing(d -> d.name().toLowerCase(Locale.ROOT)))
+                .sorted(
+                        Comparator.<Drink>comparingInt(d -> -d.versions().size())
+                                .thenComparing(d -> d.name().toLowerCase(Locale.ROOT)))
                 .map(DrinkChooser::row)
                 .toList();
     }
@@ -58,8 +68,9 @@ public final class DrinkChooser {
     private static DataTable.Row row(Drink drink) {
         List<Version> versions = drink.versions();
         String first = versions.isEmpty() ? "" : versions.get(0).source().shortName();
-        String others = String.join(
-                ", ", drink.names().stream().filter(n -> !n.equals(drink.name())).toList());
+        String others =
+                String.join(
+                        ", ", drink.names().stream().filter(n -> !n.equals(drink.name())).toList());
         return new DataTable.Row(
                 List.of(drink.name(), "" + versions.size(), first, others), drink.id());
     }

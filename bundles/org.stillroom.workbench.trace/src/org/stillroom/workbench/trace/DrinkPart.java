@@ -94,11 +94,19 @@ abstract class DrinkPart<R> {
         if (heading == null || heading.isDisposed()) {
             return;
         }
-        library.study().ifPresent(study -> asked.ifPresent(id -> tracing.run(
-                progress -> study.drinks(progress)
-                        .byId(id)
-                        .map(d -> new Traced<>(d, work(study, d, progress))),
-                this::traced)));
+        library.study()
+                .ifPresent(
+                        study ->
+                                asked.ifPresent(
+                                        id ->
+                                                tracing.run(
+                                                        progress -> trace(study, id, progress),
+                                                        this::traced)));
+    }
+
+    private Optional<Traced<R>> trace(Study study, String id, Progress progress) {
+        Optional<Drink> drink = study.drinks(progress).byId(id);
+        return drink.map(d -> new Traced<>(d, work(study, d, progress)));
     }
 
     private void traced(Optional<Traced<R>> found) {

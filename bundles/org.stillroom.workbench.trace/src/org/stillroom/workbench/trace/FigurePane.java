@@ -50,10 +50,12 @@ final class FigurePane {
         canvas = new FigureCanvas(pane, work);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(canvas);
         createButtons();
-        pane.addListener(SWT.Dispose, e -> {
-            drawing.close();
-            saving.close();
-        });
+        pane.addListener(
+                SWT.Dispose,
+                e -> {
+                    drawing.close();
+                    saving.close();
+                });
     }
 
     private void createButtons() {
@@ -126,16 +128,21 @@ final class FigurePane {
 
     /** Writes the figure, light as for paper, into a file whose ending says in which form. */
     void save(Path file) {
-        figure.ifPresent(f -> saving.run(
-                progress -> {
-                    Drawing light = Figures.draw(f, Look.LIGHT);
-                    boolean png =
-                            file.toString().toLowerCase(Locale.ROOT).endsWith(".png");
-                    byte[] bytes = png
-                            ? Figures.toPng(light, PNG_SCALE)
-                            : light.svg().getBytes(StandardCharsets.UTF_8);
-                    return Files.write(file, bytes);
-                },
-                written -> work.say("Saved " + written)));
+        figure.ifPresent(
+                f ->
+                        saving.run(
+                                progress -> {
+                                    Drawing light = Figures.draw(f, Look.LIGHT);
+                                    boolean png =
+                                            file.toString()
+                                                    .toLowerCase(Locale.ROOT)
+                                                    .endsWith(".png");
+                                    byte[] bytes =
+                                            png
+                                                    ? Figures.toPng(light, PNG_SCALE)
+                                                    : light.svg().getBytes(StandardCharsets.UTF_8);
+                                    return Files.write(file, bytes);
+                                },
+                                written -> work.say("Saved " + written)));
     }
 }

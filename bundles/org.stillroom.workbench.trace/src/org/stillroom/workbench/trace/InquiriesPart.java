@@ -47,8 +47,7 @@ public final class InquiriesPart {
 
     /** Makes an empty list. */
     @Inject
-    public InquiriesPart(
-            OpenLibrary library, Navigator navigator, Work work, IThemeEngine themes) {
+    public InquiriesPart(OpenLibrary library, Navigator navigator, Work work, IThemeEngine themes) {
         this.library = library;
         this.navigator = navigator;
         this.work = work;
@@ -61,8 +60,13 @@ public final class InquiriesPart {
     void create(Composite parent) {
         SashForm sides = new SashForm(parent, SWT.HORIZONTAL);
         sides.setSashWidth(1);
-        list = new DataTable(sides, "Inquiries", List.of(
-                DataTable.Column.words("Inquiry", 26), DataTable.Column.words("Answers", 74)));
+        list =
+                new DataTable(
+                        sides,
+                        "Inquiries",
+                        List.of(
+                                DataTable.Column.words("Inquiry", 26),
+                                DataTable.Column.words("Answers", 74)));
         list.onSelect(row -> row.ifPresent(r -> choose(r.target(Inquiry.class))));
         list.onOpen(row -> form.ifPresent(InquiryForm::focus));
         Composite side = new Composite(sides, SWT.NONE);
@@ -82,8 +86,11 @@ public final class InquiriesPart {
         ask.setText("Ask");
         Names.give(ask, "Ask");
         ask.addListener(SWT.Selection, e -> ask());
-        GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.CENTER).indent(16, 0)
-                .hint(120, SWT.DEFAULT).applyTo(ask);
+        GridDataFactory.fillDefaults()
+                .align(SWT.BEGINNING, SWT.CENTER)
+                .indent(16, 0)
+                .hint(120, SWT.DEFAULT)
+                .applyTo(ask);
     }
 
     /** Shows the inquiries that are registered, now and whenever one comes or goes. */
@@ -100,11 +107,11 @@ public final class InquiriesPart {
         if (list.control().isDisposed()) {
             return;
         }
-        Optional<String> before =
-                list.selection().map(r -> r.target(Inquiry.class).name());
-        list.rows(inquiries.stream()
-                .map(i -> new DataTable.Row(List.of(i.name(), i.summary()), i))
-                .toList());
+        Optional<String> before = list.selection().map(r -> r.target(Inquiry.class).name());
+        list.rows(
+                inquiries.stream()
+                        .map(i -> new DataTable.Row(List.of(i.name(), i.summary()), i))
+                        .toList());
         List<String> names = inquiries.stream().map(Inquiry::name).toList();
         list.select(Math.max(0, before.map(names::indexOf).orElse(0)));
         if (form.isEmpty()) {
@@ -126,21 +133,28 @@ public final class InquiriesPart {
             return;
         }
         Arguments arguments = form.get().arguments();
-        library.desk().ifPresentOrElse(
-                desk -> asking.run(
-                        progress -> inquiry.get().answer(desk, arguments, progress),
-                        answer::show,
-                        answer::refuse),
-                () -> answer.refuse("No library is open. Choose a folder with Ctrl+O."));
+        library.desk()
+                .ifPresentOrElse(
+                        desk ->
+                                asking.run(
+                                        progress -> inquiry.get().answer(desk, arguments, progress),
+                                        answer::show,
+                                        answer::refuse),
+                        () -> answer.refuse("No library is open. Choose a folder with Ctrl+O."));
     }
 
     /** Proposes the drink that is traced wherever an inquiry wants one. */
     @Inject
     @org.eclipse.e4.core.di.annotations.Optional
     void traced(@Named(Navigator.DRINK) String id) {
-        library.study().ifPresent(study -> asking.run(
-                progress -> study.drinks(progress).byId(id),
-                drink -> drink.ifPresent(d -> known.put("drink", d.name()))));
+        library.study()
+                .ifPresent(
+                        study ->
+                                asking.run(
+                                        progress -> study.drinks(progress).byId(id),
+                                        drink ->
+                                                drink.ifPresent(
+                                                        d -> known.put("drink", d.name()))));
     }
 
     /** Draws figures in the colours of the new theme. */

@@ -37,7 +37,10 @@ final class InquiryForm {
         String words = inquiry.summary();
         summary.setText(inquiry.name() + ":  " + words.replace("&", "&&"));
         summary.setData("org.eclipse.e4.ui.css.CssClassName", "Heading");
-        GridDataFactory.fillDefaults().grab(true, false).span(3, 1).hint(300, SWT.DEFAULT)
+        GridDataFactory.fillDefaults()
+                .grab(true, false)
+                .span(3, 1)
+                .hint(300, SWT.DEFAULT)
                 .applyTo(summary);
         for (Parameter parameter : inquiry.parameters()) {
             add(parameter, known.getOrDefault(parameter.name(), parameter.usual().orElse("")));
@@ -56,23 +59,25 @@ final class InquiryForm {
     /** Returns what was filled in; empty fields are left out. */
     Arguments arguments() {
         Map<String, String> values = new TreeMap<>();
-        fields.forEach((name, value) -> {
-            if (!value.get().isBlank()) {
-                values.put(name, value.get().strip());
-            }
-        });
+        fields.forEach(
+                (name, value) -> {
+                    if (!value.get().isBlank()) {
+                        values.put(name, value.get().strip());
+                    }
+                });
         return new Arguments(values);
     }
 
     private void add(Parameter parameter, String value) {
         Label label = new Label(form, SWT.NONE);
         label.setText(parameter.name() + (parameter.required() ? " (needed)" : ""));
-        Control control = switch (parameter.kind()) {
-            case FLAG -> flag(parameter);
-            case CHOICE -> choice(parameter, value);
-            case FILE -> file(parameter, value);
-            case TEXT, NUMBER, DATE, PLACE, DRINK -> text(form, parameter, value);
-        };
+        Control control =
+                switch (parameter.kind()) {
+                    case FLAG -> flag(parameter);
+                    case CHOICE -> choice(parameter, value);
+                    case FILE -> file(parameter, value);
+                    case TEXT, NUMBER, DATE, PLACE, DRINK -> text(form, parameter, value);
+                };
         Names.give(control, parameter.name() + ": " + parameter.words());
         if (first.isEmpty()) {
             first = Optional.of(control);
@@ -81,8 +86,11 @@ final class InquiryForm {
         words.setData("org.eclipse.e4.ui.css.CssClassName", "Quiet");
         words.setText(parameter.words().replace("&", "&&"));
         words.setToolTipText(parameter.words());
-        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false)
-                .hint(200, SWT.DEFAULT).applyTo(words);
+        GridDataFactory.fillDefaults()
+                .align(SWT.FILL, SWT.CENTER)
+                .grab(true, false)
+                .hint(200, SWT.DEFAULT)
+                .applyTo(words);
     }
 
     private Text text(Composite parent, Parameter parameter, String value) {
@@ -130,12 +138,14 @@ final class InquiryForm {
         Button browse = new Button(row, SWT.PUSH);
         browse.setText("Choose…");
         Names.give(browse, "Choose the file");
-        browse.addListener(SWT.Selection, e -> {
-            FileDialog dialog = new FileDialog(form.getShell(), SWT.OPEN);
-            Optional.ofNullable(dialog.open())
-                    .map(Path::of)
-                    .ifPresent(p -> text.setText(p.toString()));
-        });
+        browse.addListener(
+                SWT.Selection,
+                e -> {
+                    FileDialog dialog = new FileDialog(form.getShell(), SWT.OPEN);
+                    Optional.ofNullable(dialog.open())
+                            .map(Path::of)
+                            .ifPresent(p -> text.setText(p.toString()));
+                });
         return row;
     }
 }

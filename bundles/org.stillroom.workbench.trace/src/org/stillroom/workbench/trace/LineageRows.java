@@ -43,12 +43,15 @@ final class LineageRows {
     }
 
     private static String descent(Descent descent) {
-        String names = switch (descent.standing()) {
-            case TIED -> String.join(
-                    " and ", tied(descent).stream().map(c -> name(c.parent())).toList());
-            case REPRINT, TAKEN -> descent.parent().map(LineageRows::name).orElse("");
-            default -> "";
-        };
+        String names =
+                switch (descent.standing()) {
+                    case TIED ->
+                            String.join(
+                                    " and ",
+                                    tied(descent).stream().map(c -> name(c.parent())).toList());
+                    case REPRINT, TAKEN -> descent.parent().map(LineageRows::name).orElse("");
+                    default -> "";
+                };
         return switch (descent.standing()) {
             case TIED -> "tied: " + names;
             case REPRINT -> "reprint of " + names;
@@ -76,12 +79,14 @@ final class LineageRows {
     /** Returns the possible parents of a version, likeliest first. */
     static List<DataTable.Row> parents(Descent descent) {
         return descent.candidates().stream()
-                .map(c -> new DataTable.Row(
-                        List.of(
-                                name(c.parent()),
-                                Math.round(100 * c.support()) + " %",
-                                String.format(Locale.ROOT, "%.1f", c.cost())),
-                        c.parent().id()))
+                .map(
+                        c ->
+                                new DataTable.Row(
+                                        List.of(
+                                                name(c.parent()),
+                                                Math.round(100 * c.support()) + " %",
+                                                String.format(Locale.ROOT, "%.1f", c.cost())),
+                                        c.parent().id()))
                 .toList();
     }
 
@@ -89,11 +94,12 @@ final class LineageRows {
     static String why(Descent descent) {
         StringBuilder words = new StringBuilder(descent.reason());
         if (descent.candidates().size() > 1) {
-            words.append(String.format(
-                    Locale.ROOT,
-                    " The first is %.1f edits ahead of the second%s.",
-                    descent.margin(),
-                    descent.margin() < 1 ? ", which is a tie" : ""));
+            words.append(
+                    String.format(
+                            Locale.ROOT,
+                            " The first is %.1f edits ahead of the second%s.",
+                            descent.margin(),
+                            descent.margin() < 1 ? ", which is a tie" : ""));
         }
         for (Candidate candidate : descent.candidates()) {
             words.append("\n\n").append(name(candidate.parent())).append(":  ");

@@ -66,7 +66,7 @@ public final class VersionsPart extends DrinkPart<Lineage> {
         createParents(tables);
         tables.setWeights(64, 36);
         figure = new FigurePane(halves, work, themes);
-        halves.setWeights(52, 48);
+        halves.setWeights(45, 55);
         trace();
     }
 
@@ -101,10 +101,14 @@ public final class VersionsPart extends DrinkPart<Lineage> {
     @Override
     String summary(Drink drink, Lineage lineage) {
         long lines = lineage.roots().values().stream().distinct().count();
-        String also = String.join(
-                ", ", drink.names().stream().filter(n -> !n.equals(drink.name())).toList());
-        return drink.versions().size() + (drink.versions().size() == 1 ? " version" : " versions")
-                + " in " + lines + (lines == 1 ? " line of copies" : " lines of copies")
+        String also =
+                String.join(
+                        ", ", drink.names().stream().filter(n -> !n.equals(drink.name())).toList());
+        return drink.versions().size()
+                + (drink.versions().size() == 1 ? " version" : " versions")
+                + " in "
+                + lines
+                + (lines == 1 ? " line of copies" : " lines of copies")
                 + (also.isEmpty() ? "" : "; also called " + also);
     }
 

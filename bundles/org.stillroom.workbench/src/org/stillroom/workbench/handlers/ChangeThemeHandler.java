@@ -4,8 +4,8 @@ import org.eclipse.e4.core.di.annotations.Execute;
 import org.eclipse.e4.core.services.events.IEventBroker;
 import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
 import org.eclipse.swt.widgets.Display;
-import org.stillroom.workbench.Topics;
 import org.stillroom.workbench.Themes;
+import org.stillroom.workbench.Topics;
 
 /** Changes between the light and the dark theme. */
 public final class ChangeThemeHandler {

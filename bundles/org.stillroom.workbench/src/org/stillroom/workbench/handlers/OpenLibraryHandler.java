@@ -1,7 +1,6 @@
 package org.stillroom.workbench.handlers;
 
 import java.nio.file.Path;
-
 import org.eclipse.e4.core.di.annotations.Execute;
 import org.eclipse.swt.widgets.DirectoryDialog;
 import org.eclipse.swt.widgets.Shell;

@@ -2,7 +2,6 @@ package org.stillroom.workbench.handlers;
 
 import java.util.List;
 import java.util.Map;
-
 import org.eclipse.e4.core.di.annotations.Execute;
 import org.eclipse.e4.ui.model.application.MApplication;
 import org.eclipse.e4.ui.model.application.ui.MUIElement;
@@ -14,8 +13,8 @@ public final class ResetLayoutHandler {
             Map.of(
                     "org.stillroom.workbench.stack.left", "2300",
                     "org.stillroom.workbench.sash.right", "7700",
-                    "org.stillroom.workbench.stack.work", "7500",
-                    "org.stillroom.workbench.stack.support", "2500");
+                    "org.stillroom.workbench.stack.work", "7700",
+                    "org.stillroom.workbench.stack.support", "2300");
 
     /** Shows all stacks in their first sizes. */
     @Execute

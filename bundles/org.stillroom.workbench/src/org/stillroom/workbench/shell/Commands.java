@@ -1,13 +1,12 @@
 package org.stillroom.workbench.shell;
 
+import jakarta.inject.Inject;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-
-import jakarta.inject.Inject;
 import org.eclipse.core.commands.ParameterizedCommand;
 import org.eclipse.e4.core.commands.ECommandService;
 import org.eclipse.e4.core.commands.EHandlerService;
@@ -29,8 +28,7 @@ public final class Commands {
 
     /** Makes the list of commands of an application. */
     @Inject
-    public Commands(
-            MApplication application, ECommandService commands, EHandlerService handlers) {
+    public Commands(MApplication application, ECommandService commands, EHandlerService handlers) {
         this.application = application;
         this.commands = commands;
         this.handlers = handlers;
@@ -102,8 +100,14 @@ public final class Commands {
 
     private String partName(String id) {
         return application.getChildren().stream()
-                .map(window -> application.getContext().get(
-                        org.eclipse.e4.ui.workbench.modeling.EModelService.class).find(id, window))
+                .map(
+                        window ->
+                                application
+                                        .getContext()
+                                        .get(
+                                                org.eclipse.e4.ui.workbench.modeling.EModelService
+                                                        .class)
+                                        .find(id, window))
                 .filter(org.eclipse.e4.ui.model.application.ui.MUILabel.class::isInstance)
                 .map(e -> ((org.eclipse.e4.ui.model.application.ui.MUILabel) e).getLabel())
                 .findFirst()

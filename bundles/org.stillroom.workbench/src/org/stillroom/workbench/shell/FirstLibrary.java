@@ -1,10 +1,9 @@
 package org.stillroom.workbench.shell;
 
+import jakarta.inject.Inject;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-
-import jakarta.inject.Inject;
 import org.eclipse.equinox.app.IApplicationContext;
 import org.stillroom.workbench.OpenLibrary;
 import org.stillroom.workbench.Work;
@@ -37,7 +36,8 @@ public final class FirstLibrary {
 
     /** Opens the library, or says how to open one. */
     public void open() {
-        asked().or(this::last).or(FirstLibrary::example)
+        asked().or(this::last)
+                .or(FirstLibrary::example)
                 .ifPresentOrElse(
                         library::open,
                         () -> work.say("No library is open. Choose a folder with Ctrl+O."));

@@ -2,7 +2,6 @@ package org.stillroom.workbench.shell;
 
 import java.nio.file.Path;
 import java.util.Optional;
-
 import org.eclipse.core.runtime.preferences.IEclipsePreferences;
 import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.osgi.service.prefs.BackingStoreException;

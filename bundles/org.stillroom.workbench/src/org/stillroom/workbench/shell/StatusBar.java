@@ -41,10 +41,11 @@ public final class StatusBar {
         bar.setData("org.eclipse.e4.ui.css.CssClassName", "StatusBar");
         GridLayoutFactory.fillDefaults().numColumns(3).margins(10, 1).spacing(10, 0).applyTo(bar);
         words = new Label(bar, SWT.NONE);
-        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, true)
-                .applyTo(words);
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, true).applyTo(words);
         progress = new ProgressBar(bar, SWT.SMOOTH);
-        GridDataFactory.fillDefaults().align(SWT.END, SWT.CENTER).hint(180, SWT.DEFAULT)
+        GridDataFactory.fillDefaults()
+                .align(SWT.END, SWT.CENTER)
+                .hint(180, SWT.DEFAULT)
                 .applyTo(progress);
         Names.give(progress, "How far the work has come");
         stop = new Button(bar, SWT.PUSH | SWT.FLAT);

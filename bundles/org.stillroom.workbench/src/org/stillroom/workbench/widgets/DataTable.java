@@ -20,8 +20,9 @@ import org.eclipse.swt.widgets.TableItem;
 /**
  * A table of words and figures that shares its room among its columns.
  *
- * <p>Rows are made when they come into sight, so that ten thousand cost no more than ten. A column's
- * head sorts by it; Enter or a double click opens a row; the copy key copies the selected rows.
+ * <p>Rows are made when they come into sight, so that ten thousand cost no more than ten. A
+ * column's head sorts by it; Enter or a double click opens a row; the copy key copies the selected
+ * rows.
  */
 public final class DataTable {
     private static final int NARROWEST = 48;

@@ -1,7 +1,6 @@
 package org.stillroom.workbench.widgets;
 
 import java.util.Optional;
-
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
@@ -23,7 +22,8 @@ import org.stillroom.workbench.Work;
  * Shows a figure, sharp in any size.
  *
  * <p>The figure is seen whole until the user enlarges it, unless it would be too small to read:
- * plus, minus and nought change the size, the arrow keys and the wheel move it. It is drawn away from the window's thread.
+ * plus, minus and nought change the size, the arrow keys and the wheel move it. It is drawn away
+ * from the window's thread.
  */
 public final class FigureCanvas extends Canvas {
     private static final double STEP = 1.25;
@@ -58,25 +58,31 @@ public final class FigureCanvas extends Canvas {
         addListener(SWT.FocusOut, e -> redraw());
         getHorizontalBar().addListener(SWT.Selection, e -> redraw());
         getVerticalBar().addListener(SWT.Selection, e -> redraw());
-        addListener(SWT.Dispose, e -> {
-            drawing.close();
-            image.ifPresent(Image::dispose);
-        });
+        addListener(
+                SWT.Dispose,
+                e -> {
+                    drawing.close();
+                    image.ifPresent(Image::dispose);
+                });
     }
 
     private void describe() {
-        getAccessible().addAccessibleControlListener(new AccessibleControlAdapter() {
-            @Override
-            public void getRole(AccessibleControlEvent event) {
-                event.detail = ACC.ROLE_GRAPHIC;
-            }
-        });
-        getAccessible().addAccessibleListener(new AccessibleAdapter() {
-            @Override
-            public void getDescription(AccessibleEvent event) {
-                event.result = description;
-            }
-        });
+        getAccessible()
+                .addAccessibleControlListener(
+                        new AccessibleControlAdapter() {
+                            @Override
+                            public void getRole(AccessibleControlEvent event) {
+                                event.detail = ACC.ROLE_GRAPHIC;
+                            }
+                        });
+        getAccessible()
+                .addAccessibleListener(
+                        new AccessibleAdapter() {
+                            @Override
+                            public void getDescription(AccessibleEvent event) {
+                                event.result = description;
+                            }
+                        });
     }
 
     /** Shows a figure under a name, with a description for those who do not see it. */
@@ -112,15 +118,17 @@ public final class FigureCanvas extends Canvas {
     }
 
     private void redrawSharp() {
-        picture.ifPresent(p -> {
-            double scale = fit(p) * zoom * getDisplay().getPrimaryMonitor().getZoom() / 100.0;
-            if (scale == drawn && image.isPresent()) {
-                bars();
-                redraw();
-                return;
-            }
-            drawing.run(progress -> p.draw(scale), data -> place(data, scale));
-        });
+        picture.ifPresent(
+                p -> {
+                    double scale =
+                            fit(p) * zoom * getDisplay().getPrimaryMonitor().getZoom() / 100.0;
+                    if (scale == drawn && image.isPresent()) {
+                        bars();
+                        redraw();
+                        return;
+                    }
+                    drawing.run(progress -> p.draw(scale), data -> place(data, scale));
+                });
     }
 
     private double fit(SvgPicture p) {
@@ -162,13 +170,14 @@ public final class FigureCanvas extends Canvas {
         Rectangle room = getClientArea();
         gc.setBackground(getBackground());
         gc.fillRectangle(room);
-        image.ifPresent(i -> {
-            Rectangle size = i.getBounds();
-            int free = Math.max(MARGIN, (room.width - size.width) / 2);
-            int x = free - getHorizontalBar().getSelection();
-            int y = MARGIN - getVerticalBar().getSelection();
-            gc.drawImage(i, x, y);
-        });
+        image.ifPresent(
+                i -> {
+                    Rectangle size = i.getBounds();
+                    int free = Math.max(MARGIN, (room.width - size.width) / 2);
+                    int x = free - getHorizontalBar().getSelection();
+                    int y = MARGIN - getVerticalBar().getSelection();
+                    gc.drawImage(i, x, y);
+                });
         if (isFocusControl()) {
             gc.setForeground(getForeground());
             gc.setLineStyle(SWT.LINE_DOT);

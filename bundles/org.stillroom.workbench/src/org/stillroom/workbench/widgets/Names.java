@@ -1,7 +1,6 @@
 package org.stillroom.workbench.widgets;
 
 import java.util.Optional;
-
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.widgets.Control;
@@ -17,12 +16,14 @@ public final class Names {
         boolean first = control.getData(KEY) == null;
         control.setData(KEY, name);
         if (first) {
-            control.getAccessible().addAccessibleListener(new AccessibleAdapter() {
-                @Override
-                public void getName(AccessibleEvent event) {
-                    event.result = (String) control.getData(KEY);
-                }
-            });
+            control.getAccessible()
+                    .addAccessibleListener(
+                            new AccessibleAdapter() {
+                                @Override
+                                public void getName(AccessibleEvent event) {
+                                    event.result = (String) control.getData(KEY);
+                                }
+                            });
         }
     }
 

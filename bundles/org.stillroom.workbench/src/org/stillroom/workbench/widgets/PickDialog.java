@@ -65,11 +65,13 @@ public final class PickDialog extends Dialog {
         table.onOpen(row -> okPressed());
         GridDataFactory.fillDefaults().grab(true, true).applyTo(table.control());
         filter.addListener(SWT.Modify, e -> fill());
-        filter.addListener(SWT.KeyDown, e -> {
-            if (e.keyCode == SWT.ARROW_DOWN) {
-                table.control().setFocus();
-            }
-        });
+        filter.addListener(
+                SWT.KeyDown,
+                e -> {
+                    if (e.keyCode == SWT.ARROW_DOWN) {
+                        table.control().setFocus();
+                    }
+                });
         fill();
         return area;
     }

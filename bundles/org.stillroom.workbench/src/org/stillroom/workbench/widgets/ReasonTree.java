@@ -58,8 +58,14 @@ public final class ReasonTree {
 
     private void write(Explanation explanation) {
         StringBuilder words = new StringBuilder(explanation.statement());
-        explanation.source().ifPresent(s -> words.append("\n\nPublished in: ").append(s.work())
-                .append("\nHow it is known: ").append(s.status().words()));
+        explanation
+                .source()
+                .ifPresent(
+                        s ->
+                                words.append("\n\nPublished in: ")
+                                        .append(s.work())
+                                        .append("\nHow it is known: ")
+                                        .append(s.status().words()));
         whole.setText(words.toString());
     }
 
