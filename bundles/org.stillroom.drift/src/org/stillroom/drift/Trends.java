@@ -156,7 +156,7 @@ final class Trends {
 
     /** Says in how many draws from the uncertain dates the trend stands, where any is uncertain. */
     private String dateDoubt(double[] shares) {
-        long wide = points.stream().filter(p -> width(p) > 1).count();
+        long wide = points.stream().filter(p -> width(p) > 0).count();
         if (wide == 0) {
             return "";
         }
@@ -166,7 +166,7 @@ final class Trends {
         for (int d = 0; d < DATE_DRAWS; d++) {
             for (int i = 0; i < drawn.length; i++) {
                 double width = width(points.get(i));
-                drawn[i] = width > 1 ? years[i] + (random.nextDouble() - 0.5) * width : years[i];
+                drawn[i] = years[i] + (random.nextDouble() - 0.5) * width;
             }
             holds += holds(drawn, shares) ? 1 : 0;
         }
@@ -182,7 +182,10 @@ final class Trends {
         return MannKendall.test(drawn, shares).p() < LEVEL;
     }
 
-    /** Returns how many years a date may span; half-open ones count as known at their known end. */
+    /**
+     * Returns how many years a date may span, 0 within one year; half-open ones count as known at
+     * their known end.
+     */
     private double width(Drift.Point point) {
         UncertainDate date = dates.get(point.version());
         if (date == null || date.earliest().isEmpty() || date.latest().isEmpty()) {
@@ -190,7 +193,9 @@ final class Trends {
         }
         LocalDate from = date.earliest().get();
         LocalDate to = date.latest().get();
-        return (to.toEpochDay() - from.toEpochDay() + 1) / 365.2425;
+        return from.getYear() == to.getYear()
+                ? 0
+                : (to.toEpochDay() - from.toEpochDay() + 1) / 365.2425;
     }
 
     private static String percent(double share) {
