@@ -2,6 +2,7 @@ package org.stillroom.lineage.grouping;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,7 +34,8 @@ public final class Grouping {
         ordered.sort(VersionOrder.BY_DATE);
         Set<String> authors = new TreeSet<>();
         ordered.forEach(v -> Names.author(v.source()).ifPresent(authors::add));
-        List<Traits> traits = ordered.stream().map(v -> Traits.of(v, authors)).toList();
+        Map<String, Call> calls = new HashMap<>();
+        List<Traits> traits = ordered.stream().map(v -> Traits.of(v, authors, calls)).toList();
         Likeness likeness = new Likeness(Traits.frequencies(traits), traits.size());
         List<Drink> drinks = new ArrayList<>();
         for (Groups.Group group : new Groups(likeness, links).group(traits, progress)) {

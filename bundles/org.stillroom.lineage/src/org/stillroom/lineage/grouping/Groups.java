@@ -29,6 +29,9 @@ final class Groups {
 
     private static final int RARE_STRETCHES = 6;
 
+    /** Groups that a version is held against closely. */
+    private static final int CLOSE = 16;
+
     /** A group of more members than this is not looked at again. */
     private static final int SETTLED = 40;
 
@@ -98,13 +101,11 @@ final class Groups {
     private Optional<Group> best(Traits t, Set<String> keys, Group own) {
         Group best = null;
         double most = Likeness.THRESHOLD;
-        Set<Group> candidates = new LinkedHashSet<>();
-        if (own != null) {
-            candidates.add(own);
-        }
-        candidates.addAll(candidates(keys));
-        for (Group group : candidates) {
-            List<Traits> others = group.members.stream().filter(m -> m != t).toList();
+        for (Group group : nearest(t, keys, own)) {
+            List<Traits> others =
+                    group == own
+                            ? group.members.stream().filter(m -> m != t).toList()
+                            : group.members;
             if (others.isEmpty() || links.forbidden(t, others)) {
                 continue;
             }
@@ -116,6 +117,22 @@ final class Groups {
             }
         }
         return Optional.ofNullable(best);
+    }
+
+    /** Returns its own group, then those whose first member is likest by name and ingredients. */
+    private List<Group> nearest(Traits t, Set<String> keys, Group own) {
+        List<Group> nearest = new ArrayList<>(candidates(keys));
+        nearest.removeIf(g -> g == own || g.members.isEmpty());
+        if (nearest.size() > CLOSE && !links.mentions(t)) {
+            Map<Group, Double> rough = new IdentityHashMap<>();
+            nearest.forEach(g -> rough.put(g, likeness.rough(t, g.members.get(0))));
+            nearest.sort(Comparator.comparingDouble(g -> -rough.get(g)));
+            nearest = new ArrayList<>(nearest.subList(0, CLOSE));
+        }
+        if (own != null) {
+            nearest.add(0, own);
+        }
+        return nearest;
     }
 
     /** Looks at each version of a small group again, now that all groups are known. */

@@ -1,5 +1,9 @@
 package org.stillroom.lineage.grouping;
 
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.stillroom.lineage.names.NameForm;
@@ -31,6 +35,8 @@ final class Likeness {
     private static final double REFERS = 0.4;
     private static final double NAMES = 0.1;
     private static final double CONTAINED = 0.95;
+    private static final double UNREAD = 0.4;
+    private static final double COMMONEST = 0.3;
 
     /** Character runs shared by recipes of one stock of phrases: no evidence below this. */
     private static final double CHANCE = 0.12;
@@ -39,12 +45,18 @@ final class Likeness {
     private static final double COPIED = 0.45;
 
     private final NameLikeness names = new NameLikeness();
-    private final Map<String, Integer> frequencies;
-    private final double versions;
+    private final Map<String, Double> rarity = new HashMap<>();
+    private final Map<Call, Map<Call, Double>> known = new IdentityHashMap<>();
 
+    /** Makes a comparison in a library where ingredients occur so often. */
     Likeness(Map<String, Integer> frequencies, int versions) {
-        this.frequencies = frequencies;
-        this.versions = Math.max(2, versions);
+        frequencies.forEach(
+                (i, n) -> rarity.put(i, COMMONEST + Math.log(Math.max(2.0, versions) / n)));
+    }
+
+    /** Returns how alike two versions are by name and ingredients alone. */
+    double rough(Traits a, Traits b) {
+        return NAME * name(a, b) + INGREDIENTS * ingredients(a.ingredients(), b.ingredients());
     }
 
     double between(Traits a, Traits b) {
@@ -79,7 +91,7 @@ final class Likeness {
         if (!sent) {
             return false;
         }
-        boolean generic = a.name().isGeneric() && !b.name().isGeneric();
+        boolean generic = a.call().generic() && !b.call().generic();
         return generic
                 || a.name().words().stream()
                         .anyMatch(w -> NameForm.weight(w) >= 1 && b.name().words().contains(w));
@@ -99,46 +111,50 @@ final class Likeness {
         return a.stream().anyMatch(b::contains) ? SAME_BASE : OTHER_BASE;
     }
 
+    /** Names are few and comparisons many, so that each pair is worked out once. */
     private double name(Traits a, Traits b) {
+        return known.computeIfAbsent(a.call(), c -> new IdentityHashMap<>())
+                .computeIfAbsent(b.call(), c -> name(a.call(), c));
+    }
+
+    private double name(Call a, Call b) {
         double likeness =
                 Math.max(
                         names.between(a.name(), b.name()),
                         Math.max(names.between(a.head(), b.head()), contained(a, b)));
-        Set<String> x = a.name().classes();
-        Set<String> y = b.name().classes();
-        boolean apart = !x.isEmpty() && !y.isEmpty() && x.stream().noneMatch(y::contains);
-        boolean generic = a.name().isGeneric() || b.name().isGeneric();
+        boolean apart =
+                !a.classes().isEmpty()
+                        && !b.classes().isEmpty()
+                        && Collections.disjoint(a.classes(), b.classes());
+        boolean generic = a.generic() || b.generic();
         double square = likeness * likeness;
         return square * (apart ? OTHER_CLASS : 1) * (generic ? GENERIC : 1);
     }
 
     /** A name that stands whole in a longer one, such as “The Widow” in “Widow’s Cup”. */
-    private double contained(Traits a, Traits b) {
+    private double contained(Call a, Call b) {
         double in = a.head().isGeneric() ? 0 : names.covered(a.head(), b.name());
         double back = b.head().isGeneric() ? 0 : names.covered(b.head(), a.name());
         return CONTAINED * Math.max(in, back);
     }
 
     /** Returns the Jaccard index weighted by rarity; neither for nor against where none is read. */
-    private double ingredients(Set<String> a, Set<String> b) {
+    private double ingredients(List<String> a, List<String> b) {
         if (a.isEmpty() || b.isEmpty()) {
-            return 0.4;
+            return UNREAD;
         }
         double common = 0;
         double all = 0;
-        for (String i : a) {
-            double weight = rarity(i);
+        int i = 0;
+        int j = 0;
+        while (i < a.size() || j < b.size()) {
+            int order = i == a.size() ? 1 : j == b.size() ? -1 : a.get(i).compareTo(b.get(j));
+            double weight = rarity.get(order <= 0 ? a.get(i) : b.get(j));
             all += weight;
-            common += b.contains(i) ? weight : 0;
-        }
-        for (String i : b) {
-            all += a.contains(i) ? 0 : rarity(i);
+            common += order == 0 ? weight : 0;
+            i += order <= 0 ? 1 : 0;
+            j += order >= 0 ? 1 : 0;
         }
         return common / all;
-    }
-
-    private double rarity(String ingredient) {
-        int count = frequencies.getOrDefault(ingredient, 1);
-        return 0.3 + Math.log(versions / count);
     }
 }

@@ -1,5 +1,6 @@
 package org.stillroom.lineage.grouping;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -18,9 +19,8 @@ import org.stillroom.model.spec.Version;
  * What versions are grouped by.
  *
  * @param version the version
- * @param name its name, folded
- * @param head what stands before a comma in its name, folded; the whole where that says nothing
- * @param ingredients families of its ingredients, ice and garnish left out
+ * @param call what it is called
+ * @param ingredients families of its ingredients, sorted, ice and garnish left out
  * @param bases families of its spirits, wines and beers
  * @param wording its words as short stretches
  * @param named surnames of authors of this library that its words name
@@ -29,9 +29,8 @@ import org.stillroom.model.spec.Version;
  */
 record Traits(
         Version version,
-        NameForm name,
-        NameForm head,
-        Set<String> ingredients,
+        Call call,
+        List<String> ingredients,
         Set<String> bases,
         Shingles wording,
         Set<String> named,
@@ -40,12 +39,13 @@ record Traits(
 
     private static final Set<Role> STRONG = Set.of(Role.SPIRIT, Role.WINE, Role.BEER);
 
-    /** Returns the traits of a version in a library of these authors. */
-    static Traits of(Version version, Set<String> authors) {
-        String title = version.witness().title();
-        NameForm name = NameForm.of(title);
-        NameForm before = NameForm.of(title.replaceFirst("[,;(].*", ""));
-        NameForm head = before.isGeneric() ? name : before;
+    /**
+     * Returns the traits of a version in a library of these authors.
+     *
+     * @param calls what versions so far are called, so that equal names are one object
+     */
+    static Traits of(Version version, Set<String> authors, Map<String, Call> calls) {
+        Call call = calls.computeIfAbsent(version.witness().title(), Call::of);
         Set<String> ingredients = new TreeSet<>();
         Set<String> bases = new TreeSet<>();
         for (SpecLine line : version.spec().lines()) {
@@ -61,22 +61,26 @@ record Traits(
         String body = version.source().text().slice(version.witness().body());
         return new Traits(
                 version,
-                name,
-                head,
-                ingredients,
+                call,
+                List.copyOf(ingredients),
                 bases,
                 Shingles.ofCharacters(body),
                 Names.named(version.words(), authors),
                 Names.author(version.source()),
-                keys(version, name, head));
+                keys(version, call));
     }
 
-    private static Set<String> keys(Version version, NameForm name, NameForm head) {
-        Set<String> keys = new TreeSet<>(NameKeys.of(name));
+    private static Set<String> keys(Version version, Call call) {
+        Set<String> keys = new TreeSet<>(NameKeys.of(call.name()));
         keys.add("=" + version.id());
         version.reading().reference().ifPresent(r -> r.chain().forEach(c -> keys.add("=" + c)));
-        keys.addAll(NameKeys.of(head));
+        keys.addAll(NameKeys.of(call.head()));
         return keys;
+    }
+
+    /** Returns the name, folded. */
+    NameForm name() {
+        return call.name();
     }
 
     /** Returns how often each family of ingredients occurs. */
