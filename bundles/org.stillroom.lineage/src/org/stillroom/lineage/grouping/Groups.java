@@ -29,6 +29,11 @@ final class Groups {
 
     private static final int RARE_STRETCHES = 6;
 
+    /** A stretch of more versions than this, and than the share below, is a formula of the trade. */
+    private static final int FORMULA = 25;
+
+    private static final double FORMULA_SHARE = 0.01;
+
     /** Groups that a version is held against closely. */
     private static final int CLOSE = 16;
 
@@ -43,6 +48,7 @@ final class Groups {
     private final Map<String, List<Group>> byKey = new HashMap<>();
     private final List<Group> groups = new ArrayList<>();
     private final Map<Integer, Integer> stretches = new HashMap<>();
+    private final Map<Traits, Set<String>> keysOf = new IdentityHashMap<>();
 
     /** A group with its members in the order they came. */
     static final class Group {
@@ -59,12 +65,17 @@ final class Groups {
         this.links = links;
     }
 
-    List<Group> group(List<Traits> all, Progress progress) {
-        for (Traits t : all) {
+    List<Group> group(List<Traits> given, Progress progress) {
+        for (Traits t : given) {
             for (int stretch : t.wording().values()) {
                 stretches.merge(stretch, 1, Integer::sum);
             }
         }
+        double most = Math.max(FORMULA, FORMULA_SHARE * given.size());
+        List<Traits> all =
+                given.stream()
+                        .map(t -> t.with(t.wording().where(s -> stretches.get(s) <= most)))
+                        .toList();
         for (Traits t : all) {
             progress.check();
             place(t);
@@ -187,6 +198,10 @@ final class Groups {
 
     /** Returns the keys of the name and the rarest stretches of the wording. */
     private Set<String> keys(Traits t) {
+        return keysOf.computeIfAbsent(t, this::worked);
+    }
+
+    private Set<String> worked(Traits t) {
         Set<String> keys = new LinkedHashSet<>(t.keys());
         java.util.Arrays.stream(t.wording().values())
                 .boxed()

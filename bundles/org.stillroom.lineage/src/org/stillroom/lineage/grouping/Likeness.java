@@ -35,6 +35,9 @@ final class Likeness {
     private static final double REFERS = 0.4;
     private static final double NAMES = 0.1;
     private static final double CONTAINED = 0.95;
+    /** Fewer stretches than this are no wording of its own. */
+    private static final int FEWEST = 20;
+
     private static final double UNREAD = 0.4;
     private static final double COMMONEST = 0.3;
 
@@ -65,7 +68,7 @@ final class Likeness {
         double wording =
                 oneBook
                         ? 0
-                        : (a.wording().jaccard(b.wording()) - CHANCE) / (COPIED - CHANCE);
+                        : (reuse(a, b) - CHANCE) / (COPIED - CHANCE);
         return NAME * name
                 - (oneBook && name < SAME_NAME ? TWO_NAMES : 0)
                 + INGREDIENTS * ingredients(a.ingredients(), b.ingredients())
@@ -75,9 +78,15 @@ final class Likeness {
                 + (names(a, b) || names(b, a) ? NAMES : 0);
     }
 
+    /** Returns how much of their wording two versions share, formulas of the trade left out. */
+    private static double reuse(Traits a, Traits b) {
+        boolean few = Math.min(a.wording().size(), b.wording().size()) < FEWEST;
+        return few ? 0 : a.wording().jaccard(b.wording());
+    }
+
     /** Tells whether one text has the wording of the other. */
     static boolean isCopied(Traits a, Traits b) {
-        return a.wording().jaccard(b.wording()) >= COPIED;
+        return reuse(a, b) >= COPIED;
     }
 
     /**

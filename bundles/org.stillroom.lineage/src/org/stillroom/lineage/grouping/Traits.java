@@ -78,6 +78,11 @@ record Traits(
         return keys;
     }
 
+    /** Returns the same traits with other wording. */
+    Traits with(Shingles other) {
+        return new Traits(version, call, ingredients, bases, other, named, author, keys);
+    }
+
     /** Returns the name, folded. */
     NameForm name() {
         return call.name();

@@ -2,6 +2,7 @@ package org.stillroom.lineage.reuse;
 
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import org.stillroom.model.text.Folding;
 
@@ -50,6 +51,11 @@ public record Shingles(int[] values) {
             hash = 1_000_003 * hash + text.charAt(i);
         }
         return hash;
+    }
+
+    /** Returns those that pass a test. */
+    public Shingles where(IntPredicate test) {
+        return new Shingles(Arrays.stream(values).filter(test).toArray());
     }
 
     /** Returns how many there are. */
