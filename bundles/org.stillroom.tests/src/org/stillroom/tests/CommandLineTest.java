@@ -15,10 +15,13 @@ import java.nio.file.Path;
 import java.util.Map;
 import org.eclipse.equinox.app.IApplicationContext;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.osgi.framework.Bundle;
+import org.osgi.framework.BundleException;
+import org.osgi.framework.FrameworkUtil;
 import org.stillroom.cli.CommandLineApplication;
 
 /** The command line inside OSGi, on the example library. */
@@ -30,6 +33,12 @@ class CommandLineTest {
     private final PrintStream err = System.err;
     private final ByteArrayOutputStream said = new ByteArrayOutputStream();
     private final ByteArrayOutputStream complained = new ByteArrayOutputStream();
+
+    /** The runner of tests loads this bundle without starting it; a product starts every bundle. */
+    @BeforeAll
+    static void start() throws BundleException {
+        FrameworkUtil.getBundle(CommandLineTest.class).start();
+    }
 
     @BeforeEach
     void listen() {
