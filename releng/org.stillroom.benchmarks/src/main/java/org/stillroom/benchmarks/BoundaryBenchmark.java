@@ -68,7 +68,9 @@ public final class BoundaryBenchmark {
         } else if (args.length == 1 || args.length == 2) {
             book(Path.of(args[0]), args.length == 2 ? Files.readAllLines(Path.of(args[1])) : List.of());
         } else {
-            System.out.println("Arguments: --example SOURCES TRUTH, or TEXT [TITLES]");
+            Path root = Path.of(System.getProperty("stillroom.root", "."));
+            example(
+                    root.resolve("corpus-example/sources"), root.resolve("releng/truth/example"));
         }
     }
 

@@ -60,16 +60,7 @@ public final class HazardBenchmark {
     public static void main(String[] args) throws IOException {
         Locale.setDefault(Locale.ROOT);
         List<String> options = List.of(args);
-        Path file =
-                options.stream()
-                        .filter(o -> !o.startsWith("--"))
-                        .findFirst()
-                        .map(Path::of)
-                        .orElseGet(
-                                () ->
-                                        Path.of(
-                                                System.getProperty("stillroom.root", "."),
-                                                "releng/truth/reading/hazards.tsv"));
+        Path file = Truth.file(args, "releng/truth/reading/hazards.tsv");
         Thesaurus thesaurus = Thesaurus.shipped();
         List<Result> results = new ArrayList<>();
         for (String line : Files.readAllLines(file, StandardCharsets.UTF_8)) {

@@ -69,7 +69,7 @@ public final class LineBenchmark {
         Locale.setDefault(Locale.ROOT);
         RecipeReader reader = RecipeReader.standard();
         List<Result> results = new ArrayList<>();
-        for (Row row : rows(Path.of(args[0]))) {
+        for (Row row : rows(Truth.file(args, "releng/truth/reading/lines.tsv"))) {
             results.add(judge(row, reader.readLine(row.text(), row.where())));
         }
         List<String> options = List.of(args);

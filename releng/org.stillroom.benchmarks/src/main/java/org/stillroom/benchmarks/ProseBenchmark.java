@@ -69,7 +69,7 @@ public final class ProseBenchmark {
         ObjectMapper json = new ObjectMapper();
         Map<String, Map<String, Tally>> tallies = new TreeMap<>();
         List<Judged> judged = new ArrayList<>();
-        for (String line : Files.readAllLines(Path.of(args[0]), StandardCharsets.UTF_8)) {
+        for (String line : Files.readAllLines(Truth.file(args, "releng/truth/reading/prose.jsonl"), StandardCharsets.UTF_8)) {
             JsonNode truth = json.readTree(line);
             Reading reading = read(reader, truth);
             Map<String, Tally> half = tallies.computeIfAbsent(

@@ -48,16 +48,7 @@ public final class SpellingBenchmark {
     public static void main(String[] args) throws IOException {
         Locale.setDefault(Locale.ROOT);
         List<String> options = List.of(args);
-        Path file =
-                options.stream()
-                        .filter(o -> !o.startsWith("--"))
-                        .findFirst()
-                        .map(Path::of)
-                        .orElseGet(
-                                () ->
-                                        Path.of(
-                                                System.getProperty("stillroom.root", "."),
-                                                "releng/truth/reading/spellings.tsv"));
+        Path file = Truth.file(args, "releng/truth/reading/spellings.tsv");
         Thesaurus thesaurus = Thesaurus.shipped();
         Map<String, Set<String>> bearers = bearers(thesaurus);
         List<Row> rows = rows(file);
