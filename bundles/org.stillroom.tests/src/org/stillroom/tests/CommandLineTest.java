@@ -14,15 +14,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import org.eclipse.equinox.app.IApplicationContext;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.osgi.framework.Bundle;
-import org.osgi.framework.BundleException;
 import org.osgi.framework.FrameworkUtil;
+import org.osgi.framework.ServiceRegistration;
 import org.stillroom.cli.CommandLineApplication;
+import org.stillroom.inquiry.Inquiry;
 
 /** The command line inside OSGi, on the example library. */
 class CommandLineTest {
@@ -34,10 +36,19 @@ class CommandLineTest {
     private final ByteArrayOutputStream said = new ByteArrayOutputStream();
     private final ByteArrayOutputStream complained = new ByteArrayOutputStream();
 
-    /** The runner of tests loads this bundle without starting it; a product starts every bundle. */
+    private static ServiceRegistration<Inquiry> town;
+
     @BeforeAll
-    static void start() throws BundleException {
-        FrameworkUtil.getBundle(CommandLineTest.class).start();
+    static void register() {
+        town =
+                FrameworkUtil.getBundle(CommandLineTest.class)
+                        .getBundleContext()
+                        .registerService(Inquiry.class, new TownInquiry(), null);
+    }
+
+    @AfterAll
+    static void unregister() {
+        town.unregister();
     }
 
     @BeforeEach

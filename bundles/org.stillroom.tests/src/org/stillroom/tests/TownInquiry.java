@@ -2,7 +2,6 @@ package org.stillroom.tests;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.util.List;
-import org.osgi.service.component.annotations.Component;
 import org.stillroom.inquiry.Answer;
 import org.stillroom.inquiry.Answer.Block;
 import org.stillroom.inquiry.Arguments;
@@ -12,7 +11,6 @@ import org.stillroom.inquiry.Parameter;
 import org.stillroom.model.progress.Progress;
 
 /** An inquiry of the test bundle: registered as a service, it appears everywhere by itself. */
-@Component(service = Inquiry.class)
 public final class TownInquiry implements Inquiry {
 
     @Override
