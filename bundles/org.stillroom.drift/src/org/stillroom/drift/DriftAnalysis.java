@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.stillroom.drift.composition.Composing;
 import org.stillroom.drift.composition.Composition;
 import org.stillroom.model.date.UncertainDate;
@@ -21,7 +20,8 @@ import org.stillroom.model.spec.Version;
 /**
  * Finds how a drink's proportions moved over time.
  *
- * <p>Copies of one text count once, by the earliest of them that can be compared. What cannot be
+ * <p>Copies of one text count once, by the earliest of them that can be compared, and so do several
+ * recipes of one source. What cannot be
  * compared is named with the reason. Ingredients that come in or drop out are events; distances and
  * trends concern what is there. See {@link Composing} for what counts and {@link Trends} for what
  * is tested.
@@ -114,13 +114,21 @@ public final class DriftAnalysis {
         return version.source().shortName() + ", " + version.witness().title();
     }
 
-    /** Returns the ids of the versions that stand for their line of copies: the earliest of each. */
+    /**
+     * Returns the ids of the versions that stand for their line of copies: the earliest of each, and
+     * of each source the first, because two recipes of one writer are no two witnesses.
+     */
     private static Set<String> standing(List<Comparable> usable) {
-        Set<String> seen = new HashSet<>();
-        return usable.stream()
-                .filter(c -> seen.add(c.observation.root()))
-                .map(c -> c.version().id())
-                .collect(Collectors.toSet());
+        Set<String> roots = new HashSet<>();
+        Set<String> sources = new HashSet<>();
+        Set<String> standing = new HashSet<>();
+        for (Comparable c : usable) {
+            boolean newRoot = roots.add(c.observation.root());
+            if (newRoot && sources.add(c.version().source().id())) {
+                standing.add(c.version().id());
+            }
+        }
+        return standing;
     }
 
     private static Set<Role> roles(List<Comparable> usable) {

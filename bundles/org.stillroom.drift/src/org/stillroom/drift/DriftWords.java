@@ -21,12 +21,13 @@ final class DriftWords {
                 .filter(t -> t instanceof Drift.Trend.Tested)
                 .map(Drift.Trend::words)
                 .forEach(words::add);
+        boolean none = trends.stream().allMatch(t -> t instanceof Drift.Trend.Refused);
         trends.stream()
                 .filter(t -> t instanceof Drift.Trend.Refused)
-                .findFirst()
-                .map(DriftWords::refusal)
-                .ifPresent(words::add);
-        events.stream().map(Drift.Event::words).forEach(words::add);
+                .map(t -> none ? refusal(t) : t.words())
+                .distinct()
+                .forEach(words::add);
+        events.stream().map(Drift.Event::words).distinct().forEach(words::add);
         words.add(basis(versions, independent, points, left.size()));
         return words;
     }

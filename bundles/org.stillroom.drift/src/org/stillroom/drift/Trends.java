@@ -2,6 +2,8 @@ package org.stillroom.drift;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -24,6 +26,9 @@ final class Trends {
 
     /** The fewest independent versions that a trend is tested on. */
     static final int FEWEST = 5;
+
+    /** A role that never has this share moves by less than a dash is sure. */
+    private static final double LEAST = 0.02;
 
     private static final double LEVEL = 0.05;
     private static final int DATE_DRAWS = 2000;
@@ -51,7 +56,7 @@ final class Trends {
         if (n < FEWEST) {
             return all.stream().map(r -> refusal(r, n)).toList();
         }
-        if (java.util.Arrays.stream(trends.years).distinct().count() < 2) {
+        if (Arrays.stream(trends.years).distinct().count() < 2) {
             return all.stream()
                     .<Drift.Trend>map(
                             r ->
@@ -78,34 +83,53 @@ final class Trends {
     }
 
     private List<Drift.Trend> tested(List<Role> roles, Progress progress) {
-        List<MannKendall> tests = new ArrayList<>();
-        List<double[]> values = new ArrayList<>();
+        Map<Role, double[]> values = new EnumMap<>(Role.class);
         for (int r = 0; r < roles.size(); r++) {
-            progress.check();
             int role = r;
             double[] shares =
                     points.stream().mapToDouble(p -> p.shares().get(role).likely()).toArray();
-            values.add(shares);
-            tests.add(MannKendall.test(years, shares));
+            if (Arrays.stream(shares).max().orElse(0) >= LEAST) {
+                values.put(roles.get(r), shares);
+            }
         }
-        double[] adjusted =
-                FalseDiscovery.adjust(tests.stream().mapToDouble(MannKendall::p).toArray());
+        Map<Role, MannKendall> tests = new EnumMap<>(Role.class);
+        values.forEach((role, shares) -> tests.put(role, MannKendall.test(years, shares)));
+        double[] p = tests.values().stream().mapToDouble(MannKendall::p).toArray();
+        List<Role> looks = List.copyOf(tests.keySet());
+        double[] adjusted = FalseDiscovery.adjust(p);
         List<Drift.Trend> trends = new ArrayList<>();
-        for (int r = 0; r < roles.size(); r++) {
+        for (Role role : roles) {
             progress.check();
-            TheilSen line = TheilSen.fit(years, values.get(r));
-            String words = words(roles.get(r), values.get(r), line, tests.get(r), adjusted, r);
+            int look = looks.indexOf(role);
             trends.add(
-                    new Drift.Trend.Tested(
-                            roles.get(r).word(),
-                            points.size(),
-                            10 * line.slope(),
-                            10 * line.low(),
-                            10 * line.high(),
-                            tests.get(r).p(),
-                            words));
+                    look < 0
+                            ? tooSmall(role)
+                            : tested(role, values.get(role), tests.get(role), adjusted, look));
         }
         return trends;
+    }
+
+    private static Drift.Trend tooSmall(Role role) {
+        return new Drift.Trend.Refused(
+                role.word(),
+                String.format(
+                        Locale.ROOT,
+                        "No trend is tested for %s: it is never as much as %.0f %% of the whole.",
+                        role.word(),
+                        100 * LEAST));
+    }
+
+    private Drift.Trend tested(
+            Role role, double[] shares, MannKendall test, double[] adjusted, int look) {
+        TheilSen line = TheilSen.fit(years, shares);
+        return new Drift.Trend.Tested(
+                role.word(),
+                points.size(),
+                10 * line.slope(),
+                10 * line.low(),
+                10 * line.high(),
+                test.p(),
+                words(role, shares, line, test, adjusted, look));
     }
 
     private String words(

@@ -1,6 +1,7 @@
 package org.stillroom.drift;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -209,6 +210,53 @@ final class DriftAnalysisTests {
 
     private static Version sour(String id, String date, SpecLine... lines) {
         return Samples.version(id, date, "Ann Quill", "Jetty Sour", "Rum, sugar.", lines);
+    }
+
+    @Test
+    void theJuiceOfALemonIsLemonJuice() {
+        Version squeezed =
+                Samples.version(
+                        "a",
+                        "1800",
+                        "Ann Quill",
+                        "Jetty Sour",
+                        "Rum, a lemon.",
+                        Samples.line("rum", "1", "ml", "rum", Role.SPIRIT, ml(60)),
+                        Samples.line("lemon", "1", "juice-of", "lemon", Role.FRUIT, ml(20)));
+        Drift drift = analyse(squeezed, punch("b", "1820", 60, 20, 20));
+        assertTrue(drift.roles().contains("sour"), drift.roles().toString());
+        assertFalse(drift.roles().contains("fruit"), drift.roles().toString());
+    }
+
+    @Test
+    void twoRecipesOfOneSourceAreOneWitness() {
+        Version first = punch("a", "1800", 20, 20, 20);
+        List<Observation> twice =
+                List.of(new Observation(first, "x"), new Observation(first, "y"));
+        Drift drift = new DriftAnalysis().analyse(twice, Progress.SILENT);
+        assertEquals(1, drift.points().stream().map(Drift.Point::version).distinct().count());
+        assertEquals("No trend is tested: one independent version with amounts is held, and a trend"
+                + " needs at least five, because fewer could stand in order by chance.",
+                drift.words().get(0));
+    }
+
+    @Test
+    void oneIngredientTakesThePlaceOfAnotherOfItsRole() {
+        SpecLine rum = Samples.line("rum", "1", "ml", "rum", Role.SPIRIT, ml(50));
+        SpecLine orgeat = Samples.line("orgeat", "1", "ml", "orgeat", Role.SWEET, ml(10));
+        SpecLine syrup = Samples.line("syrup", "1", "ml", "syrup", Role.SWEET, ml(10));
+        Drift drift =
+                analyse(
+                        sour("a", "1860", rum, orgeat),
+                        sour("b", "1884", rum, orgeat),
+                        sour("c", "1908", rum, syrup),
+                        sour("d", "1934", rum, syrup));
+        assertEquals(2, drift.events().size());
+        long told =
+                drift.words().stream()
+                        .filter(w -> w.startsWith("syrup takes the place of orgeat between Quill 1884"))
+                        .count();
+        assertEquals(1, told, drift.words().toString());
     }
 
     @Test

@@ -18,10 +18,11 @@ import org.stillroom.model.spec.Version;
  * Makes a version's lines into a composition, or says why it cannot.
  *
  * <p>The rules: ice, garnish, what only rinses the glass, what may stand in for another line and what
- * fills the glass up are not counted in any version. Bitters, spices and colour count where they
- * have an amount. A version in which any other ingredient has no amount cannot be compared. Shares
- * are used as they stand where all parts have them; otherwise volumes; sugar by weight counts with
- * the room that it takes when dissolved.
+ * fills the glass up are not counted in any version. Bitters, spices and colour, and fruit that goes
+ * in by the slice, count where they have a volume. A version in which any other ingredient has no
+ * amount cannot be compared. Shares are used as they stand; a spoonful beside shares is held against
+ * the volume of an ordinary drink, which is one unknown for all of its lines. Sugar by weight counts
+ * with the room that it takes when dissolved.
  */
 public final class Composing {
 
@@ -38,6 +39,15 @@ public final class Composing {
     private static final Origin DISSOLVED =
             new Origin(
                     "room of dissolved sugar, ml a gram", 0.60, 0.62, 0.63, Origin.Shape.PERT);
+
+    /** Volume of one drink that is given in shares, in millilitres: common practice, no source. */
+    private static final Origin DRINK =
+            new Origin("volume of a drink given in shares, ml", 50, 75, 120, Origin.Shape.PERT);
+
+    /** Fruit by such a measure is put in whole and gives next to nothing. */
+    private static final Set<String> PIECES = Set.of("slice", "piece", "sprig", "strip", "wedge");
+
+    private static final int FEWEST_SHARES = 2;
 
     private Composing() {}
 
@@ -69,12 +79,9 @@ public final class Composing {
         if (lines.isEmpty()) {
             return new Result.Left("it gives no amounts");
         }
-        List<SpecLine> main =
-                lines.stream().filter(l -> !TRACES.contains(l.ingredient().role())).toList();
-        if (!main.isEmpty() && main.stream().allMatch(l -> l.share().isPresent())) {
-            return byShares(lines);
-        }
-        return byVolumes(lines);
+        long shares =
+                lines.stream().filter(l -> l.share().filter(x -> x.signum() > 0).isPresent()).count();
+        return shares >= FEWEST_SHARES ? read(lines, true) : read(lines, false);
     }
 
     private static boolean isCounted(SpecLine line) {
@@ -83,28 +90,26 @@ public final class Composing {
                 && line.line().amount().kind() != Amount.Kind.FILL;
     }
 
-    /** Shares as they stand; what has only a volume beside them is a trace and not counted. */
-    private static Result byShares(List<SpecLine> lines) {
+    private static Result read(List<SpecLine> lines, boolean shares) {
         List<Part> parts = new ArrayList<>();
         for (SpecLine line : lines) {
-            line.share()
-                    .filter(s -> s.signum() > 0)
-                    .ifPresent(s -> parts.add(part(line, Estimate.exact(s))));
-        }
-        return result(parts);
-    }
-
-    private static Result byVolumes(List<SpecLine> lines) {
-        List<Part> parts = new ArrayList<>();
-        for (SpecLine line : lines) {
-            Optional<Estimate> volume = volume(line);
-            if (volume.isPresent()) {
-                parts.add(part(line, volume.get()));
-            } else if (!TRACES.contains(line.ingredient().role())) {
+            Optional<Estimate> share =
+                    line.share()
+                            .filter(s -> shares && s.signum() > 0)
+                            .map(s -> Estimate.of(DRINK).times(s));
+            Optional<Estimate> amount = share.or(() -> volume(line));
+            if (amount.isPresent()) {
+                parts.add(part(line, amount.get()));
+            } else if (!isTrace(line)) {
                 return new Result.Left(missing(line));
             }
         }
         return result(parts);
+    }
+
+    private static boolean isTrace(SpecLine line) {
+        Role role = Stuff.of(line).role();
+        return TRACES.contains(role) || PIECES.contains(line.line().measure());
     }
 
     private static Result result(List<Part> parts) {
@@ -115,11 +120,8 @@ public final class Composing {
     }
 
     private static Part part(SpecLine line, Estimate amount) {
-        return new Part(
-                line.ingredient().family(),
-                line.ingredient().label(),
-                line.ingredient().role(),
-                amount);
+        Stuff stuff = Stuff.of(line);
+        return new Part(stuff.family(), stuff.label(), stuff.role(), amount);
     }
 
     private static Optional<Estimate> volume(SpecLine line) {
@@ -133,7 +135,7 @@ public final class Composing {
     }
 
     private static String missing(SpecLine line) {
-        String name = line.ingredient().label();
+        String name = Stuff.of(line).label();
         return switch (line.line().amount().kind()) {
             case TO_TASTE -> name + " goes in to taste";
             case ENOUGH, A_LITTLE -> "how much " + name + " goes in is left to the maker";

@@ -31,6 +31,9 @@ public final class Ranking {
     /** Bits against a candidate that is earlier only possibly. */
     private static final double POSSIBLY = 1;
 
+    /** Bits against a candidate where either has no date. */
+    private static final double UNDATED = 3;
+
     /** Bits that one edit of a plain word is worth, about. */
     static final double BITS_AN_EDIT = 5;
 
@@ -196,7 +199,8 @@ public final class Ranking {
         for (Evidence e : evidence) {
             boolean certain =
                     certainlyBefore(e.earlier(), later) || later.cites().contains(e.earlier().id());
-            bits.put(e, e.bits() - (certain ? 0 : POSSIBLY));
+            boolean dated = e.earlier().date().isPresent() && later.date().isPresent();
+            bits.put(e, e.bits() - (certain ? 0 : dated ? POSSIBLY : UNDATED));
         }
         List<Evidence> sorted =
                 evidence.stream()

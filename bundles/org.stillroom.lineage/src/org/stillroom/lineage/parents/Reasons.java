@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import org.stillroom.lineage.collation.Token;
 import org.stillroom.model.spec.SpecLine;
@@ -34,6 +35,7 @@ final class Reasons {
             Text later,
             Version version,
             boolean certain,
+            Predicate<String> rare,
             UnaryOperator<String> name) {
         List<String> reasons = new ArrayList<>();
         if (e.verbatim()) {
@@ -45,7 +47,7 @@ final class Reasons {
         if (later.names(e.earlier())) {
             reasons.add("names its author");
         }
-        for (String shared : unusual(e, later, version)) {
+        for (String shared : unusual(e, later, version, rare)) {
             reasons.add("shares the unusual “" + shared + "”");
         }
         int n = later.order().size();
@@ -89,7 +91,8 @@ final class Reasons {
     }
 
     /** Returns amounts and words that both have where other versions have something else. */
-    private static Set<String> unusual(Evidence e, Text later, Version version) {
+    private static Set<String> unusual(
+            Evidence e, Text later, Version version, Predicate<String> rare) {
         Set<String> shared = new LinkedHashSet<>();
         for (int j = 0; j < later.tokens().size() && shared.size() < MOST_SHARED; j++) {
             Token token = later.tokens().get(j);
@@ -98,7 +101,8 @@ final class Reasons {
             }
             if (token.kind() == Token.Kind.NUMBER) {
                 shared.add(printed(token, version));
-            } else if (token.kind() == Token.Kind.WORD && token.value().length() >= SHORTEST_WORD) {
+            } else if (token.kind() == Token.Kind.WORD && rare.test(token.value())
+                    && token.value().length() >= SHORTEST_WORD) {
                 shared.add(token.value());
             }
         }

@@ -14,7 +14,7 @@ package org.stillroom.lineage.parents;
 public record Settings(double words, double temperature, double reversal, double prior) {
 
     /** For recipes: typed words carry most. */
-    public static final Settings RECIPES = new Settings(0.4, 2.5, 1.0, 0.5);
+    public static final Settings RECIPES = new Settings(0.5, 2.5, 0.5, 0);
 
     /** For texts of which nothing is known but their words. */
     public static final Settings PLAIN = new Settings(1, 2.0, 1.0, 5);

@@ -10,6 +10,7 @@ import org.stillroom.lineage.Descent;
 import org.stillroom.lineage.Drink;
 import org.stillroom.lineage.Lineage;
 import org.stillroom.lineage.VersionOrder;
+import org.stillroom.lineage.collation.Token;
 import org.stillroom.model.date.Certainty;
 import org.stillroom.model.progress.Progress;
 import org.stillroom.model.spec.Version;
@@ -25,11 +26,15 @@ public final class Tracing {
 
     private static final int MOST = 5;
 
+    /** Among so few versions no word is unusual. */
+    private static final int FEWEST = 3;
+
     private final Drink drink;
     private final Progress progress;
     private final List<Text> texts = new ArrayList<>();
     private final Map<String, Version> versions = new HashMap<>();
     private final Map<String, String> parents = new HashMap<>();
+    private final Map<String, Integer> uses = new HashMap<>();
 
     /** Makes a search for one drink. */
     public Tracing(Drink drink, Progress progress) {
@@ -38,6 +43,12 @@ public final class Tracing {
         for (Version v : drink.versions().stream().sorted(VersionOrder.BY_DATE).toList()) {
             texts.add(Text.of(v));
             versions.put(v.id(), v);
+        }
+        for (Text text : texts) {
+            text.tokens().stream()
+                    .map(Token::value)
+                    .distinct()
+                    .forEach(w -> uses.merge(w, 1, Integer::sum));
         }
     }
 
@@ -73,12 +84,18 @@ public final class Tracing {
                                     later,
                                     version,
                                     isEarlier(e.earlier(), later),
+                                    this::isRare,
                                     id -> versions.get(id).source().shortName())));
         }
         Descent.Standing standing = standing(later, result, ranking);
         List<Candidate> shown = candidates.subList(0, Math.min(MOST, candidates.size()));
         return new Descent(
                 version, standing, shown, result.margin(), reason(standing, shown, result));
+    }
+
+    /** Tells whether no more than two versions have a word. */
+    private boolean isRare(String word) {
+        return texts.size() > FEWEST && uses.getOrDefault(word, 0) <= 2;
     }
 
     private static boolean isEarlier(Text a, Text b) {
@@ -101,7 +118,9 @@ public final class Tracing {
             return Descent.Standing.UNPLACED;
         }
         if (result.none() >= 0.5) {
-            return Descent.Standing.INDEPENDENT;
+            boolean earlier =
+                    result.ranked().stream().anyMatch(r -> isEarlier(r.evidence().earlier(), later));
+            return earlier ? Descent.Standing.INDEPENDENT : Descent.Standing.EARLIEST;
         }
         if (result.margin() < TIE || leadsTo(best.earlier().id(), later.id())) {
             return Descent.Standing.TIED;
@@ -150,7 +169,7 @@ public final class Tracing {
         String support =
                 shown.isEmpty() ? "" : String.format(Locale.ROOT, "%.0f %%", 100 * shown.get(0).support());
         return switch (standing) {
-            case EARLIEST -> "Nothing earlier of this drink is in the library.";
+            case EARLIEST -> "Nothing certainly earlier of this drink is in the library.";
             case REPRINT -> "The text of " + first + " but for accidentals.";
             case TAKEN -> "Taken from " + first + " (support " + support + ")" + ahead(second, result);
             case TIED ->
