@@ -15,7 +15,10 @@ import org.stillroom.model.estimate.Estimate;
 import org.stillroom.model.estimate.Origin;
 import org.stillroom.model.progress.Progress;
 import org.stillroom.model.reading.LineKind;
+import org.stillroom.model.reading.Reading;
+import org.stillroom.model.source.Witness;
 import org.stillroom.model.spec.Role;
+import org.stillroom.model.spec.Spec;
 import org.stillroom.model.spec.SpecLine;
 import org.stillroom.model.spec.Version;
 
@@ -232,12 +235,48 @@ final class DriftAnalysisTests {
     void twoRecipesOfOneSourceAreOneWitness() {
         Version first = punch("a", "1800", 20, 20, 20);
         List<Observation> twice =
-                List.of(new Observation(first, "x"), new Observation(first, "y"));
+                List.of(new Observation(first, "x"), new Observation(second(first), "y"));
         Drift drift = new DriftAnalysis().analyse(twice, Progress.SILENT);
-        assertEquals(1, drift.points().stream().map(Drift.Point::version).distinct().count());
+        assertEquals(2, drift.points().size());
+        assertTrue(drift.points().get(0).independent());
+        assertFalse(drift.points().get(1).independent());
         assertEquals("No trend is tested: one independent version with amounts is held, and a trend"
                 + " needs at least five, because fewer could stand in order by chance.",
                 drift.words().get(0));
+    }
+
+    /** The same words once more, as the second recipe of the same source. */
+    private static Version second(Version v) {
+        Witness w = v.witness();
+        Witness next =
+                new Witness(
+                        w.source(), 2, w.number(), w.title(), w.titleSpan(), w.span(), w.body(), w.page());
+        Reading r = v.reading();
+        Reading reading =
+                new Reading(
+                        next,
+                        r.genre(),
+                        r.lines(),
+                        r.inherited(),
+                        r.steps(),
+                        r.vessels(),
+                        r.serves(),
+                        r.reference(),
+                        r.temperature(),
+                        r.doubts(),
+                        r.confidence());
+        Spec s = v.spec();
+        return new Version(
+                v.source(),
+                new Spec(
+                        reading,
+                        s.lines(),
+                        s.system(),
+                        s.systemReason(),
+                        s.volume(),
+                        s.strength(),
+                        s.sugar(),
+                        s.cautions()));
     }
 
     @Test
