@@ -7,10 +7,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.eclipse.e4.core.di.annotations.Optional;
 import org.eclipse.e4.ui.di.Focus;
 import org.eclipse.e4.ui.di.PersistState;
-import org.eclipse.e4.ui.di.UIEventTopic;
 import org.eclipse.e4.ui.model.application.ui.basic.MPart;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -24,6 +22,7 @@ import org.stillroom.inquiry.Study;
 import org.stillroom.workbench.Lane;
 import org.stillroom.workbench.Navigator;
 import org.stillroom.workbench.OpenLibrary;
+import org.stillroom.workbench.Signals;
 import org.stillroom.workbench.Topics;
 import org.stillroom.workbench.Work;
 import org.stillroom.workbench.widgets.Names;
@@ -31,6 +30,7 @@ import org.stillroom.workbench.widgets.Sheet;
 
 /** The open library as a tree by source, by drink or by decade; typing narrows it down. */
 public final class LibraryPart {
+    private final Signals signals;
     private static final String KEPT = "arrangement";
 
     private final OpenLibrary library;
@@ -45,7 +45,8 @@ public final class LibraryPart {
 
     /** Makes an empty tree. */
     @Inject
-    public LibraryPart(OpenLibrary library, Navigator navigator, Work work) {
+    public LibraryPart(Signals signals, OpenLibrary library, Navigator navigator, Work work) {
+        this.signals = signals;
         this.library = library;
         this.navigator = navigator;
         this.arranging = work.lane("Arranging the library");
@@ -55,6 +56,7 @@ public final class LibraryPart {
     @PostConstruct
     void create(Composite owner, MPart part) {
         Composite parent = Sheet.on(owner);
+        signals.on(Topics.OPENED, String.class, parent, this::opened);
         GridLayoutFactory.fillDefaults().margins(8, 8).spacing(0, 6).applyTo(parent);
         title = new Label(parent, SWT.WRAP);
         title.setData("org.eclipse.e4.ui.css.CssClassName", "Heading");
@@ -144,9 +146,7 @@ public final class LibraryPart {
     }
 
     /** Shows the library that was opened or read again. */
-    @Inject
-    @Optional
-    void opened(@UIEventTopic(Topics.OPENED) String folder) {
+    private void opened(String folder) {
         if (tree != null) {
             library.study().ifPresent(this::arrange);
         }

@@ -22,6 +22,7 @@ import org.stillroom.model.text.Span;
 import org.stillroom.workbench.Lane;
 import org.stillroom.workbench.Navigator;
 import org.stillroom.workbench.OpenLibrary;
+import org.stillroom.workbench.Signals;
 import org.stillroom.workbench.Topics;
 import org.stillroom.workbench.Work;
 import org.stillroom.workbench.widgets.DataTable;
@@ -34,6 +35,7 @@ import org.stillroom.workbench.widgets.Sheet;
  * explained.
  */
 public final class PagePart {
+    private final Signals signals;
     private final OpenLibrary library;
     private final Navigator navigator;
     private final Lane finding;
@@ -47,7 +49,8 @@ public final class PagePart {
 
     /** Makes a part without a page. */
     @Inject
-    public PagePart(OpenLibrary library, Navigator navigator, Work work) {
+    public PagePart(Signals signals, OpenLibrary library, Navigator navigator, Work work) {
+        this.signals = signals;
         this.library = library;
         this.navigator = navigator;
         this.finding = work.lane("Opening the page");
@@ -57,6 +60,7 @@ public final class PagePart {
     @PostConstruct
     void create(Composite owner) {
         Composite parent = Sheet.on(owner);
+        signals.on(Topics.OPENED, String.class, parent, this::opened);
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
         Composite head = new Composite(parent, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(head);
@@ -216,9 +220,7 @@ public final class PagePart {
     }
 
     /** Reads the page again after the library was read again. */
-    @Inject
-    @org.eclipse.e4.core.di.annotations.Optional
-    void opened(@org.eclipse.e4.ui.di.UIEventTopic(Topics.OPENED) String folder) {
+    private void opened(String folder) {
         find();
     }
 

@@ -4,9 +4,7 @@ import jakarta.annotation.PostConstruct;
 import jakarta.inject.Inject;
 import java.util.List;
 import java.util.Locale;
-import org.eclipse.e4.core.di.annotations.Optional;
 import org.eclipse.e4.ui.di.Focus;
-import org.eclipse.e4.ui.di.UIEventTopic;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -15,19 +13,22 @@ import org.eclipse.swt.widgets.Label;
 import org.stillroom.inquiry.Study;
 import org.stillroom.model.explain.Problem;
 import org.stillroom.workbench.OpenLibrary;
+import org.stillroom.workbench.Signals;
 import org.stillroom.workbench.Topics;
 import org.stillroom.workbench.widgets.DataTable;
 import org.stillroom.workbench.widgets.Sheet;
 
 /** What could not be read in the open library, where, why, and what would help. */
 public final class ProblemsPart {
+    private final Signals signals;
     private final OpenLibrary library;
     private Label summary;
     private DataTable table;
 
     /** Makes an empty list. */
     @Inject
-    public ProblemsPart(OpenLibrary library) {
+    public ProblemsPart(Signals signals, OpenLibrary library) {
+        this.signals = signals;
         this.library = library;
     }
 
@@ -35,6 +36,8 @@ public final class ProblemsPart {
     @PostConstruct
     void create(Composite owner) {
         Composite parent = Sheet.on(owner);
+        signals.on(Topics.OPENED, String.class, parent, this::opened);
+        signals.on(Topics.INDEXED, String.class, parent, this::indexed);
         GridLayoutFactory.fillDefaults().spacing(0, 4).applyTo(parent);
         summary = new Label(parent, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).indent(12, 6).applyTo(summary);
@@ -77,16 +80,12 @@ public final class ProblemsPart {
     }
 
     /** Shows the problems of the library that was opened or read again. */
-    @Inject
-    @Optional
-    void opened(@UIEventTopic(Topics.OPENED) String folder) {
+    private void opened(String folder) {
         refresh();
     }
 
     /** Shows also what came up while the index was made. */
-    @Inject
-    @Optional
-    void indexed(@UIEventTopic(Topics.INDEXED) String folder) {
+    private void indexed(String folder) {
         refresh();
     }
 

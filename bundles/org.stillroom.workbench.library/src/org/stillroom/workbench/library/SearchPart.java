@@ -4,9 +4,7 @@ import jakarta.annotation.PostConstruct;
 import jakarta.annotation.PreDestroy;
 import jakarta.inject.Inject;
 import java.util.List;
-import org.eclipse.e4.core.di.annotations.Optional;
 import org.eclipse.e4.ui.di.Focus;
-import org.eclipse.e4.ui.di.UIEventTopic;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -21,6 +19,7 @@ import org.stillroom.search.SearchResult;
 import org.stillroom.workbench.Lane;
 import org.stillroom.workbench.Navigator;
 import org.stillroom.workbench.OpenLibrary;
+import org.stillroom.workbench.Signals;
 import org.stillroom.workbench.Topics;
 import org.stillroom.workbench.Work;
 import org.stillroom.workbench.widgets.DataTable;
@@ -29,6 +28,7 @@ import org.stillroom.workbench.widgets.Sheet;
 
 /** Searches words and specs together; facets keep to a part of what was found. */
 public final class SearchPart {
+    private final Signals signals;
     private static final int MOST = 500;
     private static final int PAUSE_MILLIS = 200;
 
@@ -47,7 +47,8 @@ public final class SearchPart {
 
     /** Makes a part that has found nothing yet. */
     @Inject
-    public SearchPart(OpenLibrary library, Navigator navigator, Work work) {
+    public SearchPart(Signals signals, OpenLibrary library, Navigator navigator, Work work) {
+        this.signals = signals;
         this.library = library;
         this.navigator = navigator;
         this.searching = work.lane("Searching");
@@ -57,6 +58,7 @@ public final class SearchPart {
     @PostConstruct
     void create(Composite owner) {
         Composite parent = Sheet.on(owner);
+        signals.on(Topics.OPENED, String.class, parent, this::opened);
         GridLayoutFactory.fillDefaults().margins(12, 10).spacing(0, 6).applyTo(parent);
         field = new Text(parent, SWT.SINGLE | SWT.BORDER | SWT.SEARCH | SWT.ICON_CANCEL);
         field.setMessage("Words, “words side by side”, ingredient:gin, date:186X, -egg, or");
@@ -129,9 +131,7 @@ public final class SearchPart {
     }
 
     /** Searches again in the library that was opened or read again. */
-    @Inject
-    @Optional
-    void opened(@UIEventTopic(Topics.OPENED) String folder) {
+    private void opened(String folder) {
         question.clear();
         search();
     }

@@ -20,6 +20,7 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
@@ -72,7 +73,8 @@ class AccessTests {
 
     private static boolean takesTheKeyboard(Control control) {
         boolean layout =
-                control instanceof SashForm
+                control instanceof Shell
+                        || control instanceof SashForm
                         || control instanceof ScrolledComposite
                         || control instanceof CTabFolder;
         return !layout

@@ -52,25 +52,25 @@ import org.stillroom.workbench.widgets.Names;
  * <p>The workbench runs in a thread of its own; tests wait for what they want to see.
  */
 final class Window implements AutoCloseable {
-    private static final long PATIENCE_SECONDS = 60;
+    private static final long PATIENCE_SECONDS = 40;
 
     /** So many looks without work mean that the window has come to rest. */
     private static final int QUIET_LOOKS = 8;
 
-    private final Thread thread;
+    /** The toolkit wants one thread for all windows that are opened in turn. */
+    private static final UiThread THREAD = new UiThread();
+
     private final CompletableFuture<Object> end = new CompletableFuture<>();
     private Display display;
     private IWorkbench workbench;
 
     private Window(IApplication application, String... arguments) {
-        thread = new Thread(() -> run(application, arguments), "window");
-        thread.setDaemon(true);
+        THREAD.execute(() -> run(application, arguments));
     }
 
     /** Starts the workbench as the product does, with these arguments of a command line. */
     static Window open(String... arguments) {
         Window window = new Window(application(), arguments);
-        window.thread.start();
         window.workbench = window.service(IWorkbench.class);
         window.awaitShell();
         return window;
@@ -107,7 +107,7 @@ final class Window implements AutoCloseable {
                     if (end.isDone()) {
                         throw new IllegalStateException("The workbench ended at once: " + end);
                     }
-                    display = Display.findDisplay(thread);
+                    display = Display.findDisplay(THREAD.thread());
                     return display != null && get(() -> !shells().isEmpty());
                 });
     }
@@ -378,7 +378,6 @@ final class Window implements AutoCloseable {
         display.asyncExec(() -> workbench.close());
         try {
             end.get(PATIENCE_SECONDS, TimeUnit.SECONDS);
-            thread.join(TimeUnit.SECONDS.toMillis(PATIENCE_SECONDS));
         } catch (InterruptedException | ExecutionException | TimeoutException stuck) {
             throw new AssertionError("The window did not close", stuck);
         }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
 import org.eclipse.e4.ui.di.Focus;
-import org.eclipse.e4.ui.di.UIEventTopic;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
@@ -22,6 +21,7 @@ import org.stillroom.lineage.Drink;
 import org.stillroom.model.progress.Progress;
 import org.stillroom.workbench.Navigator;
 import org.stillroom.workbench.OpenLibrary;
+import org.stillroom.workbench.Signals;
 import org.stillroom.workbench.Topics;
 import org.stillroom.workbench.Work;
 import org.stillroom.workbench.widgets.DataTable;
@@ -30,6 +30,7 @@ import org.stillroom.workbench.widgets.Sheet;
 
 /** How a drink's proportions moved: in plain words, as a chart, and as the table behind it. */
 public final class DriftPart extends DrinkPart<Drift> {
+    private final Signals signals;
     private final Navigator navigator;
     private final Work work;
     private final IThemeEngine themes;
@@ -43,12 +44,14 @@ public final class DriftPart extends DrinkPart<Drift> {
     /** Makes a part that shows nothing yet. */
     @Inject
     public DriftPart(
+            Signals signals,
             OpenLibrary library,
             Navigator navigator,
             Work work,
             DrinkChooser chooser,
             IThemeEngine themes) {
-        super(library, work, chooser, "Measuring the drift");
+        super(signals, library, work, chooser, "Measuring the drift");
+        this.signals = signals;
         this.navigator = navigator;
         this.work = work;
         this.themes = themes;
@@ -58,6 +61,7 @@ public final class DriftPart extends DrinkPart<Drift> {
     @PostConstruct
     void create(Composite owner) {
         Composite parent = Sheet.on(owner);
+        signals.on(Topics.THEME, String.class, parent, this::theme);
         createHead(parent);
         SashForm sides = new SashForm(parent, SWT.HORIZONTAL);
         sides.setSashWidth(1);
@@ -128,9 +132,7 @@ public final class DriftPart extends DrinkPart<Drift> {
     }
 
     /** Draws the chart in the colours of the new theme. */
-    @Inject
-    @org.eclipse.e4.core.di.annotations.Optional
-    void theme(@UIEventTopic(Topics.THEME) String id) {
+    private void theme(String id) {
         Optional.ofNullable(chart).ifPresent(FigurePane::redraw);
     }
 

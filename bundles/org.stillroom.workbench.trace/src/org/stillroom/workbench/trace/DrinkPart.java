@@ -4,7 +4,6 @@ import jakarta.annotation.PreDestroy;
 import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import java.util.Optional;
-import org.eclipse.e4.ui.di.UIEventTopic;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -17,6 +16,7 @@ import org.stillroom.model.progress.Progress;
 import org.stillroom.workbench.Lane;
 import org.stillroom.workbench.Navigator;
 import org.stillroom.workbench.OpenLibrary;
+import org.stillroom.workbench.Signals;
 import org.stillroom.workbench.Topics;
 import org.stillroom.workbench.Work;
 import org.stillroom.workbench.widgets.Names;
@@ -27,6 +27,7 @@ import org.stillroom.workbench.widgets.Names;
  * @param <R> what is worked out of the drink
  */
 abstract class DrinkPart<R> {
+    private final Signals signals;
     private final OpenLibrary library;
     private final Lane tracing;
     private final DrinkChooser chooser;
@@ -34,7 +35,8 @@ abstract class DrinkPart<R> {
     private Label heading;
     private Label summary;
 
-    DrinkPart(OpenLibrary library, Work work, DrinkChooser chooser, String what) {
+    DrinkPart(Signals signals, OpenLibrary library, Work work, DrinkChooser chooser, String what) {
+        this.signals = signals;
         this.library = library;
         this.tracing = work.lane(what);
         this.chooser = chooser;
@@ -46,6 +48,7 @@ abstract class DrinkPart<R> {
         Composite head = new Composite(parent, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(head);
         GridLayoutFactory.fillDefaults().numColumns(2).margins(16, 8).applyTo(head);
+        signals.on(Topics.OPENED, String.class, head, this::opened);
         heading = new Label(head, SWT.NONE);
         heading.setData("org.eclipse.e4.ui.css.CssClassName", "Heading");
         heading.setText("No drink is traced");
@@ -80,9 +83,7 @@ abstract class DrinkPart<R> {
     }
 
     /** Traces the drink again in the library that was opened or read again. */
-    @Inject
-    @org.eclipse.e4.core.di.annotations.Optional
-    void opened(@UIEventTopic(Topics.OPENED) String folder) {
+    private void opened(String folder) {
         trace();
     }
 

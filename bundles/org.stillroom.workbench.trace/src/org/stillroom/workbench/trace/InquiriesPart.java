@@ -12,7 +12,6 @@ import java.util.Optional;
 import org.eclipse.e4.core.di.extensions.Service;
 import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
 import org.eclipse.e4.ui.di.Focus;
-import org.eclipse.e4.ui.di.UIEventTopic;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -25,6 +24,7 @@ import org.stillroom.inquiry.Inquiry;
 import org.stillroom.workbench.Lane;
 import org.stillroom.workbench.Navigator;
 import org.stillroom.workbench.OpenLibrary;
+import org.stillroom.workbench.Signals;
 import org.stillroom.workbench.Topics;
 import org.stillroom.workbench.Work;
 import org.stillroom.workbench.widgets.DataTable;
@@ -32,6 +32,7 @@ import org.stillroom.workbench.widgets.Names;
 
 /** Every question that is registered: a list, a form for the one chosen, and its answer. */
 public final class InquiriesPart {
+    private final Signals signals;
     private final OpenLibrary library;
     private final Navigator navigator;
     private final Work work;
@@ -47,7 +48,13 @@ public final class InquiriesPart {
 
     /** Makes an empty list. */
     @Inject
-    public InquiriesPart(OpenLibrary library, Navigator navigator, Work work, IThemeEngine themes) {
+    public InquiriesPart(
+            Signals signals,
+            OpenLibrary library,
+            Navigator navigator,
+            Work work,
+            IThemeEngine themes) {
+        this.signals = signals;
         this.library = library;
         this.navigator = navigator;
         this.work = work;
@@ -60,6 +67,7 @@ public final class InquiriesPart {
     void create(Composite parent) {
         SashForm sides = new SashForm(parent, SWT.HORIZONTAL);
         sides.setSashWidth(1);
+        signals.on(Topics.THEME, String.class, sides, this::theme);
         list =
                 new DataTable(
                         sides,
@@ -158,9 +166,7 @@ public final class InquiriesPart {
     }
 
     /** Draws figures in the colours of the new theme. */
-    @Inject
-    @org.eclipse.e4.core.di.annotations.Optional
-    void theme(@UIEventTopic(Topics.THEME) String id) {
+    private void theme(String id) {
         Optional.ofNullable(answer).ifPresent(AnswerPane::theme);
     }
 

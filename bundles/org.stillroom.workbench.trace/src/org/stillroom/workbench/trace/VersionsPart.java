@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
 import org.eclipse.e4.ui.di.Focus;
-import org.eclipse.e4.ui.di.UIEventTopic;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
@@ -20,6 +19,7 @@ import org.stillroom.lineage.Lineage;
 import org.stillroom.model.progress.Progress;
 import org.stillroom.workbench.Navigator;
 import org.stillroom.workbench.OpenLibrary;
+import org.stillroom.workbench.Signals;
 import org.stillroom.workbench.Topics;
 import org.stillroom.workbench.Work;
 import org.stillroom.workbench.widgets.DataTable;
@@ -28,6 +28,7 @@ import org.stillroom.workbench.widgets.Sheet;
 
 /** The versions of a drink in order of time, who took it from whom, and the figure of it. */
 public final class VersionsPart extends DrinkPart<Lineage> {
+    private final Signals signals;
     private final Navigator navigator;
     private final Work work;
     private final IThemeEngine themes;
@@ -39,12 +40,14 @@ public final class VersionsPart extends DrinkPart<Lineage> {
     /** Makes a part that traces nothing yet. */
     @Inject
     public VersionsPart(
+            Signals signals,
             OpenLibrary library,
             Navigator navigator,
             Work work,
             DrinkChooser chooser,
             IThemeEngine themes) {
-        super(library, work, chooser, "Tracing the drink");
+        super(signals, library, work, chooser, "Tracing the drink");
+        this.signals = signals;
         this.navigator = navigator;
         this.work = work;
         this.themes = themes;
@@ -54,6 +57,7 @@ public final class VersionsPart extends DrinkPart<Lineage> {
     @PostConstruct
     void create(Composite owner) {
         Composite parent = Sheet.on(owner);
+        signals.on(Topics.THEME, String.class, parent, this::theme);
         createHead(parent);
         SashForm halves = new SashForm(parent, SWT.VERTICAL);
         halves.setSashWidth(1);
@@ -118,9 +122,7 @@ public final class VersionsPart extends DrinkPart<Lineage> {
     }
 
     /** Draws the figure in the colours of the new theme. */
-    @Inject
-    @org.eclipse.e4.core.di.annotations.Optional
-    void theme(@UIEventTopic(Topics.THEME) String id) {
+    private void theme(String id) {
         Optional.ofNullable(figure).ifPresent(FigurePane::redraw);
     }
 

@@ -14,8 +14,9 @@ public final class LifeCycle {
     void dropOldLayout() {
         Settings settings = new Settings();
         String version = new LayoutVersion(registry).current();
-        if (!settings.layout().filter(version::equals).isPresent()) {
-            System.setProperty(IWorkbench.CLEAR_PERSISTED_STATE, Boolean.TRUE.toString());
+        boolean fits = settings.layout().filter(version::equals).isPresent();
+        System.setProperty(IWorkbench.CLEAR_PERSISTED_STATE, Boolean.toString(!fits));
+        if (!fits) {
             settings.layout(version);
         }
     }

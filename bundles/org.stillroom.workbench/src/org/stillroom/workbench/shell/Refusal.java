@@ -1,18 +1,21 @@
 package org.stillroom.workbench.shell;
 
-import jakarta.inject.Inject;
-import org.eclipse.e4.core.di.annotations.Optional;
-import org.eclipse.e4.ui.di.UIEventTopic;
+import jakarta.annotation.PostConstruct;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.widgets.Display;
+import org.stillroom.workbench.Signals;
 import org.stillroom.workbench.Topics;
 
 /** Says in a dialog why a library could not be opened, and what would work. */
 public final class Refusal {
+    /** Waits for a refusal. */
+    @PostConstruct
+    void listen(Signals signals) {
+        signals.on(Topics.REFUSED, String.class, this::show);
+    }
+
     /** Shows the reason. */
-    @Inject
-    @Optional
-    void show(@UIEventTopic(Topics.REFUSED) String words) {
+    private void show(String words) {
         MessageDialog dialog =
                 new MessageDialog(
                         Display.getCurrent().getActiveShell(),

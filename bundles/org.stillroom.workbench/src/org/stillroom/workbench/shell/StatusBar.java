@@ -2,8 +2,6 @@ package org.stillroom.workbench.shell;
 
 import jakarta.annotation.PostConstruct;
 import jakarta.inject.Inject;
-import org.eclipse.e4.core.di.annotations.Optional;
-import org.eclipse.e4.ui.di.UIEventTopic;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -11,12 +9,15 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.ProgressBar;
+import org.stillroom.workbench.Signals;
 import org.stillroom.workbench.Topics;
 import org.stillroom.workbench.Work;
 import org.stillroom.workbench.widgets.Names;
 
 /** The line at the bottom of the window: what was done last, what is being done, and a way out. */
 public final class StatusBar {
+    private final Signals signals;
+
     /** Work that is done sooner is not worth a flicker. */
     private static final int PATIENCE_MILLIS = 250;
 
@@ -30,7 +31,8 @@ public final class StatusBar {
 
     /** Makes a status bar that can stop the work. */
     @Inject
-    public StatusBar(Work work) {
+    public StatusBar(Signals signals, Work work) {
+        this.signals = signals;
         this.work = work;
     }
 
@@ -53,13 +55,12 @@ public final class StatusBar {
         stop.setToolTipText("Stop what is running (Ctrl+.)");
         Names.give(stop, "Stop what is running");
         stop.addListener(SWT.Selection, e -> work.stop());
+        signals.on(Topics.WORK, Work.State.class, bar, this::hear);
         draw();
     }
 
     /** Hears how far the work has come. */
-    @Inject
-    @Optional
-    void hear(@UIEventTopic(Topics.WORK) Work.State state) {
+    private void hear(Work.State state) {
         latest = state;
         if (state.said()) {
             said = state.words();
