@@ -4,12 +4,16 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.stillroom.ingredients.spelling.Words;
 
 /** Finds phrases in running words, whatever their number, hyphens and articles. */
 final class Phrases<T> {
 
     private static final int LONGEST = 5;
+
+    /** No phrase reaches over a stop. */
+    private static final Pattern CLAUSES = Pattern.compile("[.;:!?()]\\s");
 
     private final Map<String, List<T>> byKey = new HashMap<>();
 
@@ -22,8 +26,14 @@ final class Phrases<T> {
 
     /** Returns everything that is named, in the order of the text. */
     List<Found<T>> in(String text) {
-        List<String> words = Words.of(text);
         List<Found<T>> found = new ArrayList<>();
+        for (String clause : CLAUSES.split(text)) {
+            collect(Words.of(clause), found);
+        }
+        return found;
+    }
+
+    private void collect(List<String> words, List<Found<T>> found) {
         for (int from = 0; from < words.size(); from++) {
             if (Words.isArticle(words.get(from))) {
                 continue;
@@ -36,6 +46,5 @@ final class Phrases<T> {
                         .forEach(what -> found.add(new Found<>(what, phrase)));
             }
         }
-        return found;
     }
 }

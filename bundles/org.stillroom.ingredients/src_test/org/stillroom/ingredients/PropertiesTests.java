@@ -90,7 +90,7 @@ class PropertiesTests {
 
     @Test
     void whatIsNotKnownIsNotGuessed() {
-        assertTrue(figure("smelling-ambergris", Quantity.STRENGTH).isEmpty());
+        assertTrue(figure("ambergris", Quantity.STRENGTH).isEmpty());
         assertEquals(
                 Citation.Status.MEMORY,
                 figure("maraschino", Quantity.STRENGTH).orElseThrow().source().status());

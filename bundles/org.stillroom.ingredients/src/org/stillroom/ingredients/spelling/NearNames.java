@@ -26,6 +26,7 @@ public final class NearNames {
     private final EditCost costs;
     private final JaroWinklerSimilarity winkler = new JaroWinklerSimilarity();
     private final String[] keys;
+    private final String[] skeletons;
     private final int[] pairCounts;
     private final int[][] blocks = new int[CLASSES * CLASSES][0];
 
@@ -42,10 +43,12 @@ public final class NearNames {
         this.rules = rules;
         this.costs = costs;
         this.keys = keys.toArray(String[]::new);
+        this.skeletons = new String[this.keys.length];
         this.pairCounts = new int[this.keys.length];
         int[] used = new int[blocks.length];
         for (int i = 0; i < this.keys.length; i++) {
-            int[] pairs = pairs(rules.skeleton(this.keys[i]));
+            skeletons[i] = rules.skeleton(this.keys[i]);
+            int[] pairs = pairs(skeletons[i]);
             pairCounts[i] = pairs.length;
             for (int pair : pairs) {
                 if (used[pair] == blocks[pair].length) {
@@ -62,8 +65,9 @@ public final class NearNames {
     /** Returns up to a number of near names, the nearest first; ties in order of their letters. */
     public List<Near> to(String key, int atMost) {
         List<Near> near = new ArrayList<>();
-        for (int i : block(key)) {
-            double likeness = likeness(key, keys[i]);
+        String coarse = rules.skeleton(key);
+        for (int i : block(coarse)) {
+            double likeness = likeness(key, coarse, keys[i], skeletons[i]);
             if (likeness >= LEAST) {
                 near.add(new Near(keys[i], likeness));
             }
@@ -74,19 +78,23 @@ public final class NearNames {
 
     /** Returns how alike two keys are, 0 to 1. */
     public double likeness(String a, String b) {
+        return likeness(a, rules.skeleton(a), b, rules.skeleton(b));
+    }
+
+    private double likeness(String a, String coarseA, String b, String coarseB) {
         int longer = Math.max(a.length(), b.length());
-        double edits = costs.between(a, b, 0.4 * longer);
-        double byEdits = 1 - edits / longer;
-        if (byEdits < 0.6) {
+        boolean coarse = longer > 3 && coarseA.equals(coarseB);
+        double byEdits = 1 - costs.between(a, b, 0.4 * longer) / longer;
+        if (byEdits < 0.6 && !coarse) {
             return 0;
         }
-        double coarse = rules.skeleton(a).equals(rules.skeleton(b)) ? 0.04 : 0;
-        return Math.min(0.999, 0.75 * byEdits + 0.25 * winkler.apply(a, b) + coarse);
+        double likeness = 0.75 * byEdits + 0.25 * winkler.apply(a, b);
+        return coarse ? Math.min(0.999, Math.max(0.86, likeness + 0.04)) : likeness;
     }
 
     /** Returns the names that share most pairs of letters, by Dice’s coefficient. */
-    private int[] block(String key) {
-        int[] pairs = pairs(rules.skeleton(key));
+    private int[] block(String skeleton) {
+        int[] pairs = pairs(skeleton);
         int[] shared = new int[keys.length];
         int[] touched = new int[keys.length];
         int n = 0;
