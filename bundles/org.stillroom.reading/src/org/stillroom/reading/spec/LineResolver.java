@@ -66,15 +66,22 @@ final class LineResolver {
         Optional<Estimate> volume =
                 meaning.millilitres()
                         .map(v -> v.times(number))
-                        .or(() -> matter == Matter.LIQUID
-                                ? grams.flatMap(g -> volume(g, concept))
-                                : Optional.empty());
+                        .or(
+                                () ->
+                                        flows(matter, concept)
+                                                ? grams.flatMap(g -> volume(g, concept))
+                                                : Optional.empty());
         Explanation why =
                 Explanation.of(
                         said(line) + ": " + line.amount().quantity().map(Rational::toString).orElse("")
                                 + " × " + meaning.word(),
                         List.of(meaning.explanation(), ingredient(line, concept)));
         return new SpecLine(line, concept, volume, grams, Optional.empty(), others, why);
+    }
+
+    /** An egg is counted and weighed, and fills the glass all the same. */
+    private static boolean flows(Matter matter, Concept concept) {
+        return matter == Matter.LIQUID || concept.role() == Role.RICH;
     }
 
     private Optional<Estimate> volume(Estimate grams, Concept concept) {
