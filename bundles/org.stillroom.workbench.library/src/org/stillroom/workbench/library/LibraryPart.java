@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.eclipse.e4.ui.di.Focus;
-import org.eclipse.e4.ui.di.PersistState;
 import org.eclipse.e4.ui.model.application.ui.basic.MPart;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -30,6 +29,7 @@ import org.stillroom.workbench.widgets.Sheet;
 
 /** The open library as a tree by source, by drink or by decade; typing narrows it down. */
 public final class LibraryPart {
+    private final MPart part;
     private final Signals signals;
     private static final String KEPT = "arrangement";
 
@@ -45,7 +45,9 @@ public final class LibraryPart {
 
     /** Makes an empty tree. */
     @Inject
-    public LibraryPart(Signals signals, OpenLibrary library, Navigator navigator, Work work) {
+    public LibraryPart(
+            MPart part, Signals signals, OpenLibrary library, Navigator navigator, Work work) {
+        this.part = part;
         this.signals = signals;
         this.library = library;
         this.navigator = navigator;
@@ -54,7 +56,7 @@ public final class LibraryPart {
 
     /** Lays out the choice of arrangement, the filter and the tree. */
     @PostConstruct
-    void create(Composite owner, MPart part) {
+    void create(Composite owner) {
         Composite parent = Sheet.on(owner);
         signals.on(Topics.OPENED, String.class, parent, this::opened);
         GridLayoutFactory.fillDefaults().margins(8, 8).spacing(0, 6).applyTo(parent);
@@ -100,6 +102,7 @@ public final class LibraryPart {
 
     private void choose(Arrangement next) {
         arrangement = next;
+        part.getPersistedState().put(KEPT, next.name());
         buttons.forEach((each, button) -> button.setSelection(each == next));
         library.study().ifPresent(this::arrange);
     }
@@ -150,12 +153,6 @@ public final class LibraryPart {
         if (tree != null) {
             library.study().ifPresent(this::arrange);
         }
-    }
-
-    /** Keeps the arrangement for the next start. */
-    @PersistState
-    void keep(MPart part) {
-        part.getPersistedState().put(KEPT, arrangement.name());
     }
 
     /** Puts the keyboard into the tree. */
