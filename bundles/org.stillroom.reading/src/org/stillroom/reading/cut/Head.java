@@ -38,6 +38,7 @@ final class Head {
     final int end;
     final TitleKey key;
     double points;
+    double prior = Double.NaN;
     boolean accepted;
     boolean listed;
     BodyScore body = BodyScore.NONE;

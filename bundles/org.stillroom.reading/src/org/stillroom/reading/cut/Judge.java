@@ -75,6 +75,13 @@ final class Judge {
 
     /** What the title's own words say. */
     private double prior(Head head) {
+        if (Double.isNaN(head.prior)) {
+            head.prior = priorOf(head);
+        }
+        return head.prior;
+    }
+
+    private double priorOf(Head head) {
         String words = head.title.words();
         double points = TitleWords.points(words, cues);
         if (cues.heading(Folding.foldWord(words)).isPresent()) {

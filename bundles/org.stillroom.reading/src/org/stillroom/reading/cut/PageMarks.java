@@ -1,6 +1,7 @@
 package org.stillroom.reading.cut;
 
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * Tells the furniture of a printed page (numbers, running heads, rules, pictures) from its words.
@@ -8,6 +9,11 @@ import java.util.Optional;
  * <p>Works line by line with bounded looking ahead.
  */
 final class PageMarks {
+
+    private static final int LONGEST_LABEL = 40;
+    private static final Pattern LABEL_START =
+            Pattern.compile("(?i)^[\\s\\[({|*—–_-]*+(?:pg|page|p)?[.:]?\\s*+");
+    private static final Pattern LABEL_END = Pattern.compile("[\\s\\])}|*—–_.-]++$");
 
     private PageMarks() {}
 
@@ -46,8 +52,10 @@ final class PageMarks {
      * 12]”, “[ 12 ]”, “Page 12”, “xii”.
      */
     static Optional<String> label(String line) {
-        String core = line.replaceAll("(?i)^[\\s\\[({|*—–_-]*(?:pg|page|p)?[.:]?\\s*", "");
-        core = core.replaceAll("[\\s\\])}|*—–_.-]*$", "");
+        if (line.length() > LONGEST_LABEL) {
+            return Optional.empty();
+        }
+        String core = LABEL_END.matcher(LABEL_START.matcher(line).replaceFirst("")).replaceFirst("");
         boolean bare = core.length() == line.length();
         if (core.isEmpty() || core.length() > 6) {
             return Optional.empty();
@@ -66,6 +74,9 @@ final class PageMarks {
     static Optional<String> numberedCapitals(String line) {
         int from = 0;
         int to = line.length();
+        if (line.chars().noneMatch(Character::isDigit)) {
+            return Optional.empty();
+        }
         while (from < to && "[( 0123456789])\t".indexOf(line.charAt(from)) >= 0) {
             from++;
         }

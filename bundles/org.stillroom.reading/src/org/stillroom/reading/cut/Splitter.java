@@ -92,6 +92,10 @@ final class Splitter {
     }
 
     private boolean isNoise(int line) {
+        int first = lines.first(line);
+        if (lines.last(line) - first > 90) {
+            return false;
+        }
         return PageMarks.isNoise(
                 text, lines.start(line), lines.end(line), listing.runningHeads());
     }

@@ -1,6 +1,7 @@
 package org.stillroom.reading.cut;
 
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * A printed title, its number and its words kept apart.
@@ -11,6 +12,9 @@ import java.util.Optional;
  * @param end UTF-16 index where they end
  */
 record TitleText(Optional<String> number, String words, int start, int end) {
+
+    private static final Pattern MONEY =
+            Pattern.compile("\\d+([c¢]|/[\\d-]*|[sd]\\.?)|[$£]\\d.*");
 
     /** Returns the title that stands between two UTF-16 indexes of a text. */
     static TitleText of(String text, int from, int to) {
@@ -29,12 +33,37 @@ record TitleText(Optional<String> number, String words, int start, int end) {
             number = Optional.of(plainNumber(text.substring(start, afterNumber)));
             start = skipMarkup(text, afterNumber, to);
         }
-        int end = beforePrice(text, start, to);
+        int leaders = leaders(text, start, to);
+        int end = beforePrice(text, start, leaders);
         while (end > start && isClosing(text, start, end)) {
             end--;
         }
-        String words = text.substring(start, end).replaceAll("[_*]+", "").replaceAll("\\s+", " ");
-        return new TitleText(number, words.strip(), start, end);
+        return new TitleText(number, plain(text, start, end), start, end);
+    }
+
+    /** Returns where leaders (“....”) start, or the end. */
+    private static int leaders(String text, int start, int to) {
+        for (int at = start + 1; at + 4 <= to; at++) {
+            if (text.startsWith("....", at)) {
+                return at;
+            }
+        }
+        return to;
+    }
+
+    /** Returns words without mark-up, their white space folded. */
+    private static String plain(String text, int start, int end) {
+        StringBuilder words = new StringBuilder(end - start);
+        for (int i = start; i < end; i++) {
+            char c = text.charAt(i);
+            boolean blank = Character.isWhitespace(c);
+            if (blank && !words.isEmpty() && words.charAt(words.length() - 1) != ' ') {
+                words.append(' ');
+            } else if (!blank && c != '_' && c != '*') {
+                words.append(c);
+            }
+        }
+        return words.toString().strip();
     }
 
     /** Returns where a price after leaders, a gap or a blank starts (“.... 1/6”, “35c”), or the end. */
@@ -55,7 +84,7 @@ record TitleText(Optional<String> number, String words, int start, int end) {
         }
         boolean leaders = at - words >= 4;
         String price = text.substring(at, end);
-        boolean money = price.matches("\\d+([c¢]|/[\\d-]*|[sd]\\.?)|[$£]\\d.*");
+        boolean money = digit && MONEY.matcher(price).matches();
         return digit && words > start && words < at && (leaders || money) ? words : to;
     }
 
