@@ -73,7 +73,9 @@ final class AnswerFiles {
             if (block instanceof Block.Table table) {
                 number++;
                 String words =
-                        table.caption().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
+                        table.caption()
+                                .toLowerCase(Locale.ROOT)
+                                .replaceAll("[^\\p{L}\\p{N}]+", "-");
                 String name = number + "-" + words.replaceAll("^-|-$", "");
                 Path file =
                         folder.resolve(

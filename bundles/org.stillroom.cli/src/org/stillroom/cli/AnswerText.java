@@ -38,11 +38,16 @@ final class AnswerText {
             switch (block) {
                 case Block.Paragraph p -> wrap(out, "", p.words());
                 case Block.Heading h ->
-                        out.append(h.words()).append('\n').append("-".repeat(h.words().length())).append('\n');
+                        out.append(h.words())
+                                .append('\n')
+                                .append("-".repeat(h.words().length()))
+                                .append('\n');
                 case Block.Table t -> table(out, t);
                 case Block.Why w -> why(out, w.explanation());
-                case Block.Picture p -> out.append("(figure “").append(p.name())
-                        .append("”: --figures FOLDER writes it)\n");
+                case Block.Picture p ->
+                        out.append("(figure “")
+                                .append(p.name())
+                                .append("”: --figures FOLDER writes it)\n");
             }
         }
         return out.toString();

@@ -50,7 +50,8 @@ final class ConsoleProgress implements Progress, AutoCloseable {
             return;
         }
         lastShown = now;
-        String words = task + (steps > 0 ? " " + Math.min(done, steps) + " of " + steps : "") + " …";
+        String words =
+                task + (steps > 0 ? " " + Math.min(done, steps) + " of " + steps : "") + " …";
         err.print("\r" + words + " ".repeat(Math.max(0, shownLength - words.length())));
         err.flush();
         shownLength = words.length();

@@ -82,7 +82,9 @@ final class DemoCommand {
         } catch (IOException e) {
             terminal.err()
                     .println(
-                            "stillroom: the figures could not be written to " + into + " ("
+                            "stillroom: the figures could not be written to "
+                                    + into
+                                    + " ("
                                     + e.getMessage()
                                     + "). Name a folder that you may write to with --into FOLDER.");
             return ExitCode.NOT_WRITTEN;
@@ -128,10 +130,8 @@ final class DemoCommand {
         terminal.out().println("  stillroom versions                         list every drink");
         terminal.out()
                 .println("  stillroom versions \"" + drink.name() + "\" --whole   line by line");
-        terminal.out()
-                .println("  stillroom find \"ingredient:gin date:1860/1900\"");
-        terminal.out()
-                .println("  stillroom measure \"2 wineglasses\" --date 1862 --place GB");
+        terminal.out().println("  stillroom find \"ingredient:gin date:1860/1900\"");
+        terminal.out().println("  stillroom measure \"2 wineglasses\" --date 1862 --place GB");
         terminal.out().println("  stillroom sources --library YOUR-FOLDER    your own library");
         terminal.out().println("  stillroom help                             everything else");
     }

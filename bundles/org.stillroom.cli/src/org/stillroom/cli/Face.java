@@ -26,8 +26,7 @@ final class Face {
     private final String version;
 
     Face(List<Inquiry> inquiries, Surroundings surroundings, Terminal terminal, String version) {
-        this.inquiries =
-                inquiries.stream().sorted(Comparator.comparing(Inquiry::name)).toList();
+        this.inquiries = inquiries.stream().sorted(Comparator.comparing(Inquiry::name)).toList();
         this.surroundings = surroundings;
         this.terminal = terminal;
         this.version = version;
@@ -116,10 +115,12 @@ final class Face {
     }
 
     private int fault(RuntimeException fault) {
-        String words = fault.getMessage() == null ? fault.getClass().getSimpleName() : fault.getMessage();
+        String words =
+                fault.getMessage() == null ? fault.getClass().getSimpleName() : fault.getMessage();
         terminal.err()
                 .println(
-                        "stillroom: this should not have happened: " + words
+                        "stillroom: this should not have happened: "
+                                + words
                                 + ". Nothing of yours was changed; please report the command.");
         return ExitCode.FAULT;
     }

@@ -61,8 +61,7 @@ final class InquiryCommand {
 
     private static OptionSpec option(Parameter p) {
         OptionSpec.Builder option = OptionSpec.builder("--" + p.name());
-        String choices =
-                p.choices().isEmpty() ? "" : " (" + String.join(", ", p.choices()) + ")";
+        String choices = p.choices().isEmpty() ? "" : " (" + String.join(", ", p.choices()) + ")";
         option.description(p.words() + choices);
         if (p.kind() == Parameter.Kind.FLAG) {
             return option.type(boolean.class).build();
@@ -121,7 +120,8 @@ final class InquiryCommand {
         } catch (IOException e) {
             terminal.err()
                     .println(
-                            "stillroom: a file could not be written (" + e.getMessage()
+                            "stillroom: a file could not be written ("
+                                    + e.getMessage()
                                     + "). Name a folder that you may write to.");
             return ExitCode.NOT_WRITTEN;
         }

@@ -11,5 +11,4 @@ import java.util.Optional;
  * @param caches where caches go that must not lie in a library
  * @param folder the folder that commands are relative to
  */
-record Surroundings(
-        Optional<Path> library, Optional<Path> example, Path caches, Path folder) {}
+record Surroundings(Optional<Path> library, Optional<Path> example, Path caches, Path folder) {}

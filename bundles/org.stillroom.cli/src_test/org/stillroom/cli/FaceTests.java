@@ -91,8 +91,7 @@ class FaceTests {
     private int run(String... words) {
         out.reset();
         err.reset();
-        Surroundings where =
-                new Surroundings(Optional.empty(), Optional.empty(), folder, folder);
+        Surroundings where = new Surroundings(Optional.empty(), Optional.empty(), folder, folder);
         Terminal terminal =
                 new Terminal(
                         new PrintStream(out, true, StandardCharsets.UTF_8),
@@ -147,8 +146,7 @@ class FaceTests {
     void tablesAndPagesAreWrittenWhereTold() throws IOException {
         Path tables = folder.resolve("tables");
         Path page = folder.resolve("page.html");
-        int code =
-                run("echo", "hey", "--tables", tables.toString(), "--report", page.toString());
+        int code = run("echo", "hey", "--tables", tables.toString(), "--report", page.toString());
         assertEquals(ExitCode.OK, code);
         assertEquals("word,times\r\nhey,1\r\n", Files.readString(tables.resolve("1-said.csv")));
         assertTrue(Files.readString(page).contains("<h1>Echo</h1>"));

@@ -97,8 +97,7 @@ public record Drift(
      * @param by label and year of the first version after it
      * @param words the event in a sentence
      */
-    public record Event(
-            String ingredient, boolean enters, String after, String by, String words) {}
+    public record Event(String ingredient, boolean enters, String after, String by, String words) {}
 
     /** What can be said of one role's movement. */
     public sealed interface Trend {

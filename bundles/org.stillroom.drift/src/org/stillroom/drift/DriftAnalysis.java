@@ -54,8 +54,7 @@ public final class DriftAnalysis {
         }
         Set<String> standing = standing(usable);
         Set<Role> roles = roles(usable);
-        List<Drift.Point> points =
-                usable.stream().map(c -> point(c, roles, standing)).toList();
+        List<Drift.Point> points = usable.stream().map(c -> point(c, roles, standing)).toList();
         List<Drift.Trend> trends = Trends.of(points, dates(usable), roles, progress);
         int independent = (int) ordered.stream().map(Observation::root).distinct().count();
         List<Drift.Event> events = new Turnover(ordered).events();
@@ -133,8 +132,7 @@ public final class DriftAnalysis {
 
     private static Set<Role> roles(List<Comparable> usable) {
         Set<Role> roles = EnumSet.noneOf(Role.class);
-        usable.forEach(
-                c -> c.composition.parts().values().forEach(p -> roles.add(p.role())));
+        usable.forEach(c -> c.composition.parts().values().forEach(p -> roles.add(p.role())));
         return roles;
     }
 
@@ -145,8 +143,7 @@ public final class DriftAnalysis {
     }
 
     private static Drift.Point point(Comparable c, Set<Role> roles, Set<String> standing) {
-        List<Drift.Share> shares =
-                roles.stream().map(r -> share(c.composition.share(r))).toList();
+        List<Drift.Share> shares = roles.stream().map(r -> share(c.composition.share(r))).toList();
         return new Drift.Point(
                 c.version().id(),
                 c.version().source().shortName(),
@@ -156,7 +153,8 @@ public final class DriftAnalysis {
     }
 
     private static Drift.Share share(Optional<Estimate> share) {
-        return share.map(s -> new Drift.Share(within(s.low()), within(s.likely()), within(s.high())))
+        return share.map(
+                        s -> new Drift.Share(within(s.low()), within(s.likely()), within(s.high())))
                 .orElse(new Drift.Share(0, 0, 0));
     }
 

@@ -36,13 +36,17 @@ final class DriftWords {
         return refused.words().replace(" for " + refused.role(), "");
     }
 
-    private static String basis(
-            int versions, int independent, List<Drift.Point> points, int left) {
+    private static String basis(int versions, int independent, List<Drift.Point> points, int left) {
         long standing = points.stream().filter(Drift.Point::independent).count();
         String lines = independent == 1 ? " line of copies" : " independent lines of copies";
-        String held = versions == 1 ? "1 version is held, in " : versions + " versions are held, in ";
-        String compared = "; " + points.size() + " can be compared by amounts, "
-                + standing + " of them independent";
+        String held =
+                versions == 1 ? "1 version is held, in " : versions + " versions are held, in ";
+        String compared =
+                "; "
+                        + points.size()
+                        + " can be compared by amounts, "
+                        + standing
+                        + " of them independent";
         String aside =
                 switch (left) {
                     case 0 -> "";

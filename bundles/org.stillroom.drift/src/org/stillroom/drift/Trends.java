@@ -62,7 +62,8 @@ final class Trends {
                             r ->
                                     new Drift.Trend.Refused(
                                             r.word(),
-                                            "No trend is tested for " + r.word()
+                                            "No trend is tested for "
+                                                    + r.word()
                                                     + ": all versions are of one time."))
                     .toList();
         }
@@ -136,24 +137,29 @@ final class Trends {
             Role role, double[] shares, TheilSen line, MannKendall test, double[] adjusted, int r) {
         StringBuilder out = new StringBuilder();
         out.append(effect(role, shares, line, adjusted[r]));
-        out.append(String.format(
-                Locale.ROOT,
-                " (limits %s to %s at %.0f %%), on %d independent versions",
-                signed(1000 * line.low()),
-                signed(1000 * line.high()),
-                100 * line.coverage(),
-                points.size()));
+        out.append(
+                String.format(
+                        Locale.ROOT,
+                        " (limits %s to %s at %.0f %%), on %d independent versions",
+                        signed(1000 * line.low()),
+                        signed(1000 * line.high()),
+                        100 * line.coverage(),
+                        points.size()));
         out.append(dateDoubt(shares));
         out.append("; p = ").append(probability(test.p()));
         if (adjusted.length > 1) {
-            out.append(", ").append(probability(adjusted[r])).append(" after allowing for ")
-                    .append(adjusted.length).append(" looks");
+            out.append(", ")
+                    .append(probability(adjusted[r]))
+                    .append(" after allowing for ")
+                    .append(adjusted.length)
+                    .append(" looks");
         }
         return out.append('.').toString();
     }
 
     private String effect(Role role, double[] shares, TheilSen line, double p) {
-        String name = role.word().substring(0, 1).toUpperCase(Locale.ROOT) + role.word().substring(1);
+        String name =
+                role.word().substring(0, 1).toUpperCase(Locale.ROOT) + role.word().substring(1);
         int last = shares.length - 1;
         String ends =
                 String.format(

@@ -135,7 +135,11 @@ final class Turnover {
                         .orElse(name + (change.enters() ? " comes in" : " drops out"));
         String words = what + " between " + last + " and " + first;
         return new Drift.Event(
-                name, change.enters(), last, first, words + doubt(change.after(), change.by()) + ".");
+                name,
+                change.enters(),
+                last,
+                first,
+                words + doubt(change.after(), change.by()) + ".");
     }
 
     private static String taken(String enters, String leaves) {

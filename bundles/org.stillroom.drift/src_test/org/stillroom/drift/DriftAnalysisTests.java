@@ -116,7 +116,12 @@ final class DriftAnalysisTests {
                         "Rum and sugar to taste.",
                         Samples.line("rum", "1", "ml", "rum", Role.SPIRIT, ml(10)),
                         Samples.line(
-                                "sugar", "", "", "sugar", Role.SWEET, Optional.empty(),
+                                "sugar",
+                                "",
+                                "",
+                                "sugar",
+                                Role.SWEET,
+                                Optional.empty(),
                                 LineKind.MEASURED));
         Version copy = punch("b", "1810", 20, 20, 20);
         Drift drift =
@@ -195,7 +200,12 @@ final class DriftAnalysisTests {
                         "egg", "1", "whole", "egg", Role.RICH, Optional.empty(), LineKind.MEASURED);
         SpecLine perhaps =
                 Samples.line(
-                        "egg", "1", "whole", "egg", Role.RICH, Optional.empty(),
+                        "egg",
+                        "1",
+                        "whole",
+                        "egg",
+                        Role.RICH,
+                        Optional.empty(),
                         LineKind.ALTERNATIVE);
         Drift drift =
                 analyse(
@@ -240,8 +250,9 @@ final class DriftAnalysisTests {
         assertEquals(2, drift.points().size());
         assertTrue(drift.points().get(0).independent());
         assertFalse(drift.points().get(1).independent());
-        assertEquals("No trend is tested: one independent version with amounts is held, and a trend"
-                + " needs at least five, because fewer could stand in order by chance.",
+        assertEquals(
+                "No trend is tested: one independent version with amounts is held, and a trend"
+                        + " needs at least five, because fewer could stand in order by chance.",
                 drift.words().get(0));
     }
 
@@ -250,7 +261,14 @@ final class DriftAnalysisTests {
         Witness w = v.witness();
         Witness next =
                 new Witness(
-                        w.source(), 2, w.number(), w.title(), w.titleSpan(), w.span(), w.body(), w.page());
+                        w.source(),
+                        2,
+                        w.number(),
+                        w.title(),
+                        w.titleSpan(),
+                        w.span(),
+                        w.body(),
+                        w.page());
         Reading r = v.reading();
         Reading reading =
                 new Reading(
@@ -293,7 +311,10 @@ final class DriftAnalysisTests {
         assertEquals(2, drift.events().size());
         long told =
                 drift.words().stream()
-                        .filter(w -> w.startsWith("syrup takes the place of orgeat between Quill 1884"))
+                        .filter(
+                                w ->
+                                        w.startsWith(
+                                                "syrup takes the place of orgeat between Quill 1884"))
                         .count();
         assertEquals(1, told, drift.words().toString());
     }

@@ -32,8 +32,7 @@ final class Abbreviations {
         if (words.isEmpty()) {
             return;
         }
-        byCount.computeIfAbsent(words.size(), k -> new ArrayList<>())
-                .add(new Entry(words, name));
+        byCount.computeIfAbsent(words.size(), k -> new ArrayList<>()).add(new Entry(words, name));
     }
 
     /** Returns the labels of as many words of which the printed ones are beginnings. */
@@ -63,8 +62,7 @@ final class Abbreviations {
         return hits;
     }
 
-    private boolean isShortFor(
-            List<String> words, List<Boolean> shortened, List<String> whole) {
+    private boolean isShortFor(List<String> words, List<Boolean> shortened, List<String> whole) {
         for (int i = 0; i < words.size(); i++) {
             boolean fits =
                     shortened.get(i)

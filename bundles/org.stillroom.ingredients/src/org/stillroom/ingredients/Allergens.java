@@ -16,8 +16,7 @@ public record Allergens(
         SortedSet<Allergen> contains, SortedSet<Allergen> possible, boolean assessed) {
 
     /** Nothing is known. */
-    public static final Allergens UNKNOWN =
-            new Allergens(new TreeSet<>(), new TreeSet<>(), false);
+    public static final Allergens UNKNOWN = new Allergens(new TreeSet<>(), new TreeSet<>(), false);
 
     /** Keeps the sets unchangeable. */
     public Allergens {

@@ -10,5 +10,4 @@ import org.stillroom.model.explain.Explanation;
  * @param certain whether the whole of the source’s date lies before; otherwise only a part does
  * @param why both dates and who says so
  */
-public record Anachronism(
-        String subject, Milestone milestone, boolean certain, Explanation why) {}
+public record Anachronism(String subject, Milestone milestone, boolean certain, Explanation why) {}

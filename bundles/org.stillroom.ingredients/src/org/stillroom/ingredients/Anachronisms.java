@@ -35,13 +35,14 @@ public final class Anachronisms {
         }
         Map<String, Anachronism> found = new LinkedHashMap<>();
         for (Sense sense : senses) {
-            ofSense(sense, where, thesaurus)
-                    .ifPresent(a -> found.putIfAbsent(sense.id(), a));
+            ofSense(sense, where, thesaurus).ifPresent(a -> found.putIfAbsent(sense.id(), a));
         }
         Phrases<Milestone> phrases = new Phrases<>();
         thesaurus.milestones().stream()
-                .filter(m -> m.kind() == Milestone.Kind.UNIT
-                        || m.kind() == Milestone.Kind.TECHNIQUE)
+                .filter(
+                        m ->
+                                m.kind() == Milestone.Kind.UNIT
+                                        || m.kind() == Milestone.Kind.TECHNIQUE)
                 .forEach(m -> m.subjects().forEach(s -> phrases.add(s, m)));
         for (Phrases.Found<Milestone> one : phrases.in(words)) {
             early(one.words(), one.what(), where)
@@ -102,9 +103,15 @@ public final class Anachronisms {
                         && !date.isUncertain();
         Explanation why =
                 Explanation.of(
-                        subject + (certain ? " comes before its time: " : " may come before its time: ")
-                                + "the source is of " + date.toText() + ", and it is known from "
-                                + first + " on.",
+                        subject
+                                + (certain
+                                        ? " comes before its time: "
+                                        : " may come before its time: ")
+                                + "the source is of "
+                                + date.toText()
+                                + ", and it is known from "
+                                + first
+                                + " on.",
                         Explanation.cited(milestone.statement(), milestone.source()));
         return Optional.of(new Anachronism(subject, milestone, certain, why));
     }

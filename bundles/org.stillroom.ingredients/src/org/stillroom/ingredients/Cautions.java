@@ -21,10 +21,7 @@ import org.stillroom.model.spec.Caution;
  * @param unknown ingredients whose allergens are not known, in words
  */
 public record Cautions(
-        List<Caution> hazards,
-        List<Caution> allergens,
-        Allergens together,
-        List<String> unknown) {
+        List<Caution> hazards, List<Caution> allergens, Allergens together, List<String> unknown) {
 
     private static final Set<String> UNION =
             Set.of(
@@ -33,10 +30,7 @@ public record Cautions(
                     "SK");
 
     private static final Citation EUROPEAN =
-            new Citation(
-                    "R1169",
-                    "Regulation (EU) No 1169/2011, annex II",
-                    Citation.Status.MEMORY);
+            new Citation("R1169", "Regulation (EU) No 1169/2011, annex II", Citation.Status.MEMORY);
 
     private static final Citation AMERICAN =
             new Citation(
@@ -63,8 +57,9 @@ public record Cautions(
             Collection<Sense> senses, Collection<String> unresolved, Circumstances where) {
         Map<String, Caution> hazards = new LinkedHashMap<>();
         Map<String, Caution> declared = new LinkedHashMap<>();
-        Allergens together = new Allergens(new java.util.TreeSet<>(), new java.util.TreeSet<>(),
-                unresolved.isEmpty());
+        Allergens together =
+                new Allergens(
+                        new java.util.TreeSet<>(), new java.util.TreeSet<>(), unresolved.isEmpty());
         Set<String> unknown = new LinkedHashSet<>(unresolved);
         String region = region(where);
         for (Sense sense : senses) {
@@ -116,7 +111,10 @@ public record Cautions(
         return new Caution(
                 Caution.Level.CARE,
                 sense.label(),
-                begin + allergen.words() + ", an allergen that " + lists
+                begin
+                        + allergen.words()
+                        + ", an allergen that "
+                        + lists
                         + " want declared. Check current local law and the label of the product.",
                 allergen.isEuropean() ? EUROPEAN : AMERICAN);
     }

@@ -20,18 +20,43 @@ final class EditValues {
         return switch (edit) {
             case AddSense e ->
                     values(
-                            "edit", "add-sense", "id", e.id(), "label", e.label(), "role",
-                            e.kind().word(), "broader", String.join("\n", e.broader()), "scope",
+                            "edit",
+                            "add-sense",
+                            "id",
+                            e.id(),
+                            "label",
+                            e.label(),
+                            "role",
+                            e.kind().word(),
+                            "broader",
+                            String.join("\n", e.broader()),
+                            "scope",
                             e.scope());
             case AddLabel e ->
                     values(
-                            "edit", "add-label", "sense", e.sense(), "label", e.text(), "kind",
-                            e.kind().word(), "language", e.language());
+                            "edit",
+                            "add-label",
+                            "sense",
+                            e.sense(),
+                            "label",
+                            e.text(),
+                            "kind",
+                            e.kind().word(),
+                            "language",
+                            e.language());
             case Merge e -> values("edit", "merge", "from", e.from(), "into", e.into());
             case Split e ->
                     values(
-                            "edit", "split", "sense", e.sense(), "id", e.id(), "label", e.label(),
-                            "labels", String.join("\n", e.labels()));
+                            "edit",
+                            "split",
+                            "sense",
+                            e.sense(),
+                            "id",
+                            e.id(),
+                            "label",
+                            e.label(),
+                            "labels",
+                            String.join("\n", e.labels()));
         };
     }
 

@@ -53,8 +53,14 @@ final class Editing {
         }
         SenseRow sense =
                 new SenseRow(
-                        edit.id(), edit.label(), edit.kind(), broader, List.of(),
-                        Validity.ALWAYS, edit.scope(), DECISION);
+                        edit.id(),
+                        edit.label(),
+                        edit.kind(),
+                        broader,
+                        List.of(),
+                        Validity.ALWAYS,
+                        edit.scope(),
+                        DECISION);
         SortedMap<String, SenseRow> senses = new TreeMap<>(rows.senses());
         senses.put(edit.id(), sense);
         List<LabelRow> labels = new ArrayList<>(rows.labels());
@@ -67,8 +73,7 @@ final class Editing {
             return rows;
         }
         List<LabelRow> labels = new ArrayList<>(rows.labels());
-        labels.add(
-                label(rows.current(edit.sense()), edit.text(), edit.kind(), edit.language()));
+        labels.add(label(rows.current(edit.sense()), edit.text(), edit.kind(), edit.language()));
         return with(rows.senses(), labels, rows.moved());
     }
 
@@ -146,8 +151,14 @@ final class Editing {
         senses.put(
                 edit.id(),
                 new SenseRow(
-                        edit.id(), edit.label(), old.kind(), old.broader(), List.of(id),
-                        old.validity(), "", DECISION));
+                        edit.id(),
+                        edit.label(),
+                        old.kind(),
+                        old.broader(),
+                        List.of(id),
+                        old.validity(),
+                        "",
+                        DECISION));
         Set<String> going = new HashSet<>();
         edit.labels().forEach(l -> going.add(l.toLowerCase(Locale.ROOT)));
         List<LabelRow> labels = new ArrayList<>();
@@ -173,7 +184,9 @@ final class Editing {
         problems.add(
                 Problem.warning(
                         "",
-                        "A decision names the sense " + id + ", which there is not; it was passed"
+                        "A decision names the sense "
+                                + id
+                                + ", which there is not; it was passed"
                                 + " over.",
                         "Take the decision back, or add a sense of this id."));
         return false;
@@ -185,7 +198,9 @@ final class Editing {
             problems.add(
                     Problem.warning(
                             "",
-                            "A decision makes a sense " + id + ", which there is already; it was"
+                            "A decision makes a sense "
+                                    + id
+                                    + ", which there is already; it was"
                                     + " passed over.",
                             "Take the decision back, or give the new sense another id."));
         }

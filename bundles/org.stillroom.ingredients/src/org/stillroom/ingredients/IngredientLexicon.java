@@ -22,11 +22,13 @@ public final class IngredientLexicon {
 
     private static final int PREFIX = 2;
     private static final Set<String> COUNTED =
-            Set.of("lump", "lumps", "piece", "pieces", "slice", "slices", "sprig", "sprigs", "bunch",
-                    "cube", "cubes", "pinch", "stick", "sticks", "blade", "blades", "block", "leaf",
-                    "bottle", "scoop", "knob", "knobs", "square", "squares", "race", "races", "cake",
-                    "branch", "quarter", "wedge", "strip", "dish", "cone", "hunk", "chunk", "print",
-                    "pat", "nut", "walnut", "pod", "pods", "quill", "quills", "bouquet");
+            Set.of(
+                    "lump", "lumps", "piece", "pieces", "slice", "slices", "sprig", "sprigs",
+                    "bunch", "cube", "cubes", "pinch", "stick", "sticks", "blade", "blades",
+                    "block", "leaf", "bottle", "scoop", "knob", "knobs", "square", "squares",
+                    "race", "races", "cake", "branch", "quarter", "wedge", "strip", "dish", "cone",
+                    "hunk", "chunk", "print", "pat", "nut", "walnut", "pod", "pods", "quill",
+                    "quills", "bouquet");
     private static final Set<String> READ_EVERYWHERE = Set.of("en", "la", "fr");
 
     private final Map<String, List<String>> sensesByKey;

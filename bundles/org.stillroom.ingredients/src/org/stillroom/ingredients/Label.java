@@ -14,8 +14,7 @@ import org.stillroom.model.explain.Citation;
  * @param validity when and where the name has this sense
  * @param source who says so
  */
-public record Label(
-        String text, Kind kind, String language, Validity validity, Citation source) {
+public record Label(String text, Kind kind, String language, Validity validity, Citation source) {
 
     /** SKOS’s three sorts of label. */
     public enum Kind {

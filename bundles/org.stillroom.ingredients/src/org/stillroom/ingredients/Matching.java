@@ -18,7 +18,8 @@ final class Matching {
 
     /** Words that join the parts of a name and may be left out when only the parts count. */
     static final Set<String> JOINTS =
-            Set.of("of", "de", "du", "des", "d", "di", "von", "in", "with", "au", "aux", "a", "la",
+            Set.of(
+                    "of", "de", "du", "des", "d", "di", "von", "in", "with", "au", "aux", "a", "la",
                     "le", "les", "l", "del", "the", "an", "al");
 
     private final Map<String, List<Name>> byKey;
@@ -112,8 +113,7 @@ final class Matching {
         if (key.isEmpty()) {
             return List.of();
         }
-        List<String> plain =
-                words.stream().filter(w -> !spelling.praise().contains(w)).toList();
+        List<String> plain = words.stream().filter(w -> !spelling.praise().contains(w)).toList();
         List<Supplier<List<Hit>>> sure =
                 List.of(
                         () -> exact(key, 1, How.SAME),

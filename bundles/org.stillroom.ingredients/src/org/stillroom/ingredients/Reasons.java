@@ -16,21 +16,25 @@ final class Reasons {
     private static String reason(Matching.Hit hit, Sense sense) {
         Label label = hit.name().label();
         if (label.kind() == Label.Kind.HIDDEN) {
-            return "It is, or nearly is, a known misspelling or trade word for " + sense.label()
-                    + '.' + scope(sense);
+            return "It is, or nearly is, a known misspelling or trade word for "
+                    + sense.label()
+                    + '.'
+                    + scope(sense);
         }
         String name = "“" + label.text() + "”";
         String found =
                 switch (hit.how()) {
                     case SAME -> name + " is a name of " + sense.label();
-                    case REORDERED -> "In another order it is " + name + ", a name of "
-                            + sense.label();
+                    case REORDERED ->
+                            "In another order it is " + name + ", a name of " + sense.label();
                     case ABBREVIATED -> "It is short for " + name + ", a name of " + sense.label();
                     case MISPRINT ->
                             "But for a slip of type it is " + name + ", a name of " + sense.label();
                     case WITHOUT_PRAISE ->
-                            "Without words of praise and preparation it is " + name
-                                    + ", a name of " + sense.label();
+                            "Without words of praise and preparation it is "
+                                    + name
+                                    + ", a name of "
+                                    + sense.label();
                     case NEAR -> "It is spelt nearly as " + name + ", a name of " + sense.label();
                     case PART -> "It holds " + name + ", a name of " + sense.label();
                 };

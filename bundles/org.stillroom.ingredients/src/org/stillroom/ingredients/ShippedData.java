@@ -88,8 +88,11 @@ record ShippedData(
                                         .computeIfAbsent(r.get("short"), k -> new HashSet<>())
                                         .add(r.get("whole")));
         return new SpellingKnowledge(
-                new SpellingRules(rules), costs.build(), new Misprints(pairs),
-                contractions, praise);
+                new SpellingRules(rules),
+                costs.build(),
+                new Misprints(pairs),
+                contractions,
+                praise);
     }
 
     private static Set<String> readGeneral() {
@@ -101,10 +104,7 @@ record ShippedData(
     private static Map<String, String> readCountries() {
         Map<String, String> countries = new HashMap<>();
         rows("countries.csv")
-                .forEach(
-                        r ->
-                                countries.put(
-                                        r.get("name").toLowerCase(Locale.ROOT), r.get("code")));
+                .forEach(r -> countries.put(r.get("name").toLowerCase(Locale.ROOT), r.get("code")));
         return Map.copyOf(countries);
     }
 

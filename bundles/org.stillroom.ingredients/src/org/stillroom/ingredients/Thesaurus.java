@@ -56,7 +56,8 @@ public final class Thesaurus {
         knowledge.labels().stream()
                 .filter(l -> labels.containsKey(knowledge.current(l.sense())))
                 .forEach(l -> labels.get(knowledge.current(l.sense())).add(l.label()));
-        knowledge.senses()
+        knowledge
+                .senses()
                 .forEach(
                         (id, sense) -> {
                             List<Label> own = labels.get(id);
@@ -109,8 +110,7 @@ public final class Thesaurus {
             return new Loaded(this, List.of());
         }
         List<Problem> problems = new ArrayList<>();
-        Knowledge rows =
-                KnowledgeReader.read(files, data.sources().forUser(), knowledge, problems);
+        Knowledge rows = KnowledgeReader.read(files, data.sources().forUser(), knowledge, problems);
         return new Loaded(new Thesaurus(knowledge.plus(rows), data), problems);
     }
 
@@ -257,5 +257,4 @@ public final class Thesaurus {
         knowledge.milestones().forEach(m -> byId.put(m.id(), m));
         return List.copyOf(byId.values());
     }
-
 }

@@ -13,8 +13,7 @@ import org.stillroom.model.source.Trade;
  * @param places countries by ISO 3166-1, upper case; empty for every place
  * @param trades trades; empty for every trade
  */
-public record Validity(
-        OptionalInt from, OptionalInt to, List<String> places, List<Trade> trades) {
+public record Validity(OptionalInt from, OptionalInt to, List<String> places, List<Trade> trades) {
 
     /** Holds at every time and place. */
     public static final Validity ALWAYS =

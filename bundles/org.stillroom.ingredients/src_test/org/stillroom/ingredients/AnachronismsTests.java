@@ -70,13 +70,15 @@ class AnachronismsTests {
 
     @ParameterizedTest
     @CsvSource({
-        "take a pint of water and stir, 1795", "shake the bottle well, 1795",
-        "a jigger of gin, 1895", "50 cl of wine, 1905", "bottle it and cork it close, 1740",
+        "take a pint of water and stir, 1795",
+        "shake the bottle well, 1795",
+        "a jigger of gin, 1895",
+        "50 cl of wine, 1905",
+        "bottle it and cork it close, 1740",
     })
     void whatWasUsualIsNotReported(String words, String date) {
         assertEquals(
-                List.of(),
-                Anachronisms.check(List.of(), words, Where.of(date, "GB"), thesaurus));
+                List.of(), Anachronisms.check(List.of(), words, Where.of(date, "GB"), thesaurus));
     }
 
     @Test

@@ -31,19 +31,21 @@ class BadKnowledgeTests {
                                 List.of(
                                         new KnowledgeFile(
                                                 "ingredients.csv",
-                                                SENSES + "sea-purslane-gin,sea purslane gin,"
+                                                SENSES
+                                                        + "sea-purslane-gin,sea purslane gin,"
                                                         + "liqueur,liqueur,1820,,GB,our archive\n"),
                                         new KnowledgeFile(
                                                 "ingredients-names.csv",
-                                                LABELS + "sea-purslane-gin,harbour gin,alternative,"
+                                                LABELS
+                                                        + "sea-purslane-gin,harbour gin,alternative,"
                                                         + "en,our archive\n"),
                                         new KnowledgeFile(
                                                 "ingredients-figures.csv",
-                                                FIGURES + "sea-purslane-gin,strength,28,30,34,"
+                                                FIGURES
+                                                        + "sea-purslane-gin,strength,28,30,34,"
                                                         + "our archive\n")));
         assertEquals(List.of(), loaded.problems());
-        Sense sense =
-                loaded.thesaurus().find("Harbour Gin", Circumstances.UNKNOWN).get(0).sense();
+        Sense sense = loaded.thesaurus().find("Harbour Gin", Circumstances.UNKNOWN).get(0).sense();
         assertEquals("sea-purslane-gin", sense.id());
         assertEquals(30, sense.properties().strength().orElseThrow().value().likely());
         assertEquals(Citation.Status.USER, sense.source().status());

@@ -102,8 +102,15 @@ class CautionsTests {
     void noCautionGivesMedicalAdvice() {
         for (Hazard hazard : thesaurus.hazards()) {
             String words = hazard.words().toLowerCase(Locale.ROOT);
-            for (String advice : List.of("you should take", "dosage", "treat with", "remedy for",
-                    "cures", "safe dose", "safe to drink")) {
+            for (String advice :
+                    List.of(
+                            "you should take",
+                            "dosage",
+                            "treat with",
+                            "remedy for",
+                            "cures",
+                            "safe dose",
+                            "safe to drink")) {
                 assertFalse(words.contains(advice), hazard.id());
             }
         }
@@ -112,8 +119,7 @@ class CautionsTests {
     @Test
     void rulesOfThePlaceComeFirst() {
         Cautions american =
-                Cautions.of(
-                        List.of(sense("calamus")), List.of(), Where.of("2020", "New York, US"));
+                Cautions.of(List.of(sense("calamus")), List.of(), Where.of("2020", "New York, US"));
         assertTrue(american.hazards().get(0).words().contains("189.110"));
     }
 
@@ -131,12 +137,30 @@ class CautionsTests {
     /** Lists of Regulation (EU) No 1169/2011, annex II, and of the FALCPA, from memory. */
     @ParameterizedTest
     @CsvSource({
-        "orgeat, NUTS", "almond milk, NUTS", "cream, MILK", "white of egg, EGGS", "ale, GLUTEN",
-        "barley water, GLUTEN", "claret, SULPHITES", "sherry, SULPHITES", "isinglass, FISH",
-        "celery bitters, CELERY", "mustard, MUSTARD", "sesame, SESAME", "soy sauce, SOYBEANS",
-        "peanuts, PEANUTS", "oysters, MOLLUSCS", "lupin seed, LUPIN", "advocaat, EGGS",
-        "port wine, SULPHITES", "noyau, NUTS", "butter, MILK", "porter, GLUTEN",
-        "Worcestershire sauce, FISH", "shrimp, CRUSTACEANS", "wheat flour, WHEAT",
+        "orgeat, NUTS",
+        "almond milk, NUTS",
+        "cream, MILK",
+        "white of egg, EGGS",
+        "ale, GLUTEN",
+        "barley water, GLUTEN",
+        "claret, SULPHITES",
+        "sherry, SULPHITES",
+        "isinglass, FISH",
+        "celery bitters, CELERY",
+        "mustard, MUSTARD",
+        "sesame, SESAME",
+        "soy sauce, SOYBEANS",
+        "peanuts, PEANUTS",
+        "oysters, MOLLUSCS",
+        "lupin seed, LUPIN",
+        "advocaat, EGGS",
+        "port wine, SULPHITES",
+        "noyau, NUTS",
+        "butter, MILK",
+        "porter, GLUTEN",
+        "Worcestershire sauce, FISH",
+        "shrimp, CRUSTACEANS",
+        "wheat flour, WHEAT",
     })
     void allergensAreKnown(String words, Allergen allergen) {
         assertTrue(sense(words).allergens().contains().contains(allergen), words);
@@ -144,10 +168,8 @@ class CautionsTests {
 
     @Test
     void theListsHaveFourteenAndNine() {
-        assertEquals(14, List.of(Allergen.values()).stream()
-                .filter(Allergen::isEuropean).count());
-        assertEquals(9, List.of(Allergen.values()).stream()
-                .filter(Allergen::isAmerican).count());
+        assertEquals(14, List.of(Allergen.values()).stream().filter(Allergen::isEuropean).count());
+        assertEquals(9, List.of(Allergen.values()).stream().filter(Allergen::isAmerican).count());
     }
 
     /** Kappeler 1895 pours burning spirit; Beeton 1861 no. 1835 counts children. */
@@ -159,7 +181,6 @@ class CautionsTests {
         List<Caution> children =
                 Cautions.inWords("A weak negus, enough for ten children.", thesaurus);
         assertEquals(Caution.Level.STOP, children.get(0).level());
-        assertEquals(
-                List.of(), Cautions.inWords("Stir the rum gently over the ice.", thesaurus));
+        assertEquals(List.of(), Cautions.inWords("Stir the rum gently over the ice.", thesaurus));
     }
 }

@@ -51,6 +51,10 @@ class IngredientLexiconTests {
         assertTrue(lexicon.match(tokens("zucker"), 0).isEmpty());
         assertEquals(
                 List.of("sugar"),
-                Thesaurus.shipped().lexicon("de").match(tokens("zucker"), 0).orElseThrow().senses());
+                Thesaurus.shipped()
+                        .lexicon("de")
+                        .match(tokens("zucker"), 0)
+                        .orElseThrow()
+                        .senses());
     }
 }

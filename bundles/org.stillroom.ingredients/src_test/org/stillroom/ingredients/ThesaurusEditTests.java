@@ -24,12 +24,10 @@ class ThesaurusEditTests {
 
     @Test
     void mergingGivesTheNamesToTheOther() {
-        Thesaurus merged =
-                shipped.apply(List.of(new Merge("plymouth-gin", "dry-gin"))).thesaurus();
+        Thesaurus merged = shipped.apply(List.of(new Merge("plymouth-gin", "dry-gin"))).thesaurus();
         assertEquals("dry-gin", merged.sense("plymouth-gin").orElseThrow().id());
         assertEquals(
-                "dry-gin",
-                merged.find("Plymouth gin", Circumstances.UNKNOWN).get(0).sense().id());
+                "dry-gin", merged.find("Plymouth gin", Circumstances.UNKNOWN).get(0).sense().id());
         assertEquals("dry gin", merged.labels("plymouth-gin").get(0).text());
     }
 
@@ -39,11 +37,12 @@ class ThesaurusEditTests {
                 shipped.apply(
                                 List.of(
                                         new Split(
-                                                "tea", "tea-green", "green tea",
+                                                "tea",
+                                                "tea-green",
+                                                "green tea",
                                                 List.of("Hyson", "green tea"))))
                         .thesaurus();
-        assertEquals(
-                "tea-green", split.find("hyson", Circumstances.UNKNOWN).get(0).sense().id());
+        assertEquals("tea-green", split.find("hyson", Circumstances.UNKNOWN).get(0).sense().id());
         assertEquals("tea", split.find("black tea", Circumstances.UNKNOWN).get(0).sense().id());
         assertEquals(List.of("tea"), split.sense("tea-green").orElseThrow().close());
     }
@@ -90,8 +89,7 @@ class ThesaurusEditTests {
                         new AddLabel("kelp", "dulse", Label.Kind.HIDDEN, "ga"),
                         new Merge("a", "b"),
                         new Split("tea", "tea-2", "other tea", List.of("x", "y")));
-        edits.forEach(
-                e -> assertEquals(e, ThesaurusEdit.fromValues(e.toValues()).orElseThrow()));
+        edits.forEach(e -> assertEquals(e, ThesaurusEdit.fromValues(e.toValues()).orElseThrow()));
         assertTrue(ThesaurusEdit.fromValues(new TreeMap<>(Map.of("edit", "burn"))).isEmpty());
         assertTrue(ThesaurusEdit.fromValues(new TreeMap<>(Map.of("edit", "merge"))).isEmpty());
     }
@@ -184,7 +182,9 @@ class ThesaurusEditTests {
                         new Merge("armagnac", "brandy"));
         Thesaurus without = shipped.apply(List.of(all.get(0), all.get(2))).thesaurus();
         Thesaurus straight =
-                shipped.apply(List.of(all.get(0))).thesaurus().apply(List.of(all.get(2)))
+                shipped.apply(List.of(all.get(0)))
+                        .thesaurus()
+                        .apply(List.of(all.get(2)))
                         .thesaurus();
         assertEquals(straight.senses(), without.senses());
         assertEquals(straight.labels("brandy"), without.labels("brandy"));

@@ -136,9 +136,17 @@ class ThesaurusTests {
 
     @ParameterizedTest
     @CsvSource({
-        "geneva, gin", "old-tom-gin, gin", "cognac, brandy", "curacao, curacao",
-        "triple-sec, curacao", "loaf-sugar, sugar", "gum-syrup-plain, sugar-syrup",
-        "orgeat, orgeat", "egg-white, egg-white", "jamaica-rum, rum", "lemon-juice, lemon-juice",
+        "geneva, gin",
+        "old-tom-gin, gin",
+        "cognac, brandy",
+        "curacao, curacao",
+        "triple-sec, curacao",
+        "loaf-sugar, sugar",
+        "gum-syrup-plain, sugar-syrup",
+        "orgeat, orgeat",
+        "egg-white, egg-white",
+        "jamaica-rum, rum",
+        "lemon-juice, lemon-juice",
     })
     void aFamilyIsWhatVersionsAreComparedBy(String sense, String family) {
         assertEquals(family, thesaurus.family(sense));

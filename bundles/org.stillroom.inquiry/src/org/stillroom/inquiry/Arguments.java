@@ -89,8 +89,11 @@ public record Arguments(Map<String, String> values) {
                                         .orElseThrow(
                                                 () ->
                                                         new InquiryException(
-                                                                "“" + w + "” is not a date in EDTF ("
-                                                                        + name + ").",
+                                                                "“"
+                                                                        + w
+                                                                        + "” is not a date in EDTF ("
+                                                                        + name
+                                                                        + ").",
                                                                 "Write 1862, 1862~ (about), 186X "
                                                                         + "(the 1860s) or "
                                                                         + "1860/1865.")));
@@ -110,7 +113,8 @@ public record Arguments(Map<String, String> values) {
                                                 .orElseThrow(
                                                         () ->
                                                                 new InquiryException(
-                                                                        "No trade is called “" + w
+                                                                        "No trade is called “"
+                                                                                + w
                                                                                 + "”.",
                                                                         "Give bar, kitchen, "
                                                                                 + "pharmacy or "

@@ -31,7 +31,12 @@ final class KnowledgeShelf {
         List<KnowledgeFile> ingredients = ingredientFiles(layout, problems);
         String digest =
                 Digests.sha256(
-                        READER + "\n" + places.orElse("") + "\n" + measures.orElse("") + "\n"
+                        READER
+                                + "\n"
+                                + places.orElse("")
+                                + "\n"
+                                + measures.orElse("")
+                                + "\n"
                                 + ingredients);
         if (last.isPresent() && last.get().digest().equals(digest)) {
             return last.get();
@@ -53,8 +58,7 @@ final class KnowledgeShelf {
             problems.addAll(more.problems());
             thesaurus = more.thesaurus();
         }
-        Knowledge fresh =
-                new Knowledge(table, thesaurus, Reader.of(thesaurus), problems, digest);
+        Knowledge fresh = new Knowledge(table, thesaurus, Reader.of(thesaurus), problems, digest);
         last = Optional.of(fresh);
         return fresh;
     }

@@ -60,20 +60,17 @@ public record Parameter(
 
     /** Returns the object of an inquiry that cannot be made without it. */
     public static Parameter object(String name, Kind kind, String words) {
-        return new Parameter(
-                name, kind, Place.OBJECT, true, words, List.of(), Optional.empty());
+        return new Parameter(name, kind, Place.OBJECT, true, words, List.of(), Optional.empty());
     }
 
     /** Returns an object that may be left out. */
     public static Parameter optionalObject(String name, Kind kind, String words) {
-        return new Parameter(
-                name, kind, Place.OBJECT, false, words, List.of(), Optional.empty());
+        return new Parameter(name, kind, Place.OBJECT, false, words, List.of(), Optional.empty());
     }
 
     /** Returns an option that may be left out. */
     public static Parameter option(String name, Kind kind, String words) {
-        return new Parameter(
-                name, kind, Place.OPTION, false, words, List.of(), Optional.empty());
+        return new Parameter(name, kind, Place.OPTION, false, words, List.of(), Optional.empty());
     }
 
     /** Returns an option that takes one of some words. */

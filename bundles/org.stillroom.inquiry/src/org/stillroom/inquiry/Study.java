@@ -104,8 +104,7 @@ public final class Study implements AutoCloseable {
     public synchronized Drinks drinks(Progress progress) {
         if (drinks.isEmpty()) {
             drinks =
-                    Optional.of(
-                            new DrinkGrouping().group(versions, library.decisions(), progress));
+                    Optional.of(new DrinkGrouping().group(versions, library.decisions(), progress));
         }
         return drinks.get();
     }

@@ -76,8 +76,7 @@ public final class StudyDesk implements Desk, AutoCloseable {
             IndexKeeper index = keeper.orElseGet(() -> new IndexKeeper(layout.cache()));
             keeper = Optional.of(index);
             Knowledge knowledge = shelf.of(Optional.of(layout));
-            Study fresh =
-                    new StudyReading(library, knowledge, study).read(index, progress);
+            Study fresh = new StudyReading(library, knowledge, study).read(index, progress);
             study = Optional.of(fresh);
             return fresh;
         } catch (NoLibraryException e) {

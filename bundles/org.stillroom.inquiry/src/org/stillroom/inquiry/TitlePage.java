@@ -41,8 +41,7 @@ final class TitlePage {
         }
         Optional<UncertainDate> date =
                 b.date().isPresent() ? b.textDate() : told.date().or(() -> date(source));
-        Optional<Place> place =
-                b.place().or(() -> place(source, knowledge.measures().places()));
+        Optional<Place> place = b.place().or(() -> place(source, knowledge.measures().places()));
         Bibliography fuller =
                 new Bibliography(
                         b.title(),
@@ -133,7 +132,9 @@ final class TitlePage {
             String head = m.find() ? m.group() : "";
             String next = m.find() ? head + " " + m.group() : head;
             Optional<Place> town =
-                    capital(next) ? town(next, places).or(() -> town(head, places)) : Optional.empty();
+                    capital(next)
+                            ? town(next, places).or(() -> town(head, places))
+                            : Optional.empty();
             if (town.isPresent()) {
                 return town;
             }

@@ -40,8 +40,7 @@ class StudyTests {
 
     private void put(int book, int year) throws IOException {
         Files.writeString(
-                folder.resolve("library/sources/book" + book + ".md"),
-                BOOK.formatted(book, year));
+                folder.resolve("library/sources/book" + book + ".md"), BOOK.formatted(book, year));
     }
 
     @Test
@@ -51,7 +50,13 @@ class StudyTests {
             assertEquals(4, study.versions().size());
             assertEquals("Anchor Sling", study.versions().get(0).witness().title());
             double gin =
-                    study.versions().get(0).spec().lines().get(0).millilitres().orElseThrow()
+                    study.versions()
+                            .get(0)
+                            .spec()
+                            .lines()
+                            .get(0)
+                            .millilitres()
+                            .orElseThrow()
                             .likely();
             assertTrue(gin > 40 && gin < 75, "a wineglass of gin is some 57 ml, not " + gin);
         }
@@ -139,7 +144,8 @@ class StudyTests {
                 new ReadInquiry()
                         .answer(
                                 desk,
-                                Arguments.of("file", file.toString(), "place", "GB", "date", "1862"),
+                                Arguments.of(
+                                        "file", file.toString(), "place", "GB", "date", "1862"),
                                 Progress.SILENT)
                         .json();
         var line = json.at("/recipes/0/lines/0");

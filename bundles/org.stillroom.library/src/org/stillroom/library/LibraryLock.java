@@ -38,9 +38,7 @@ public final class LibraryLock implements AutoCloseable {
         Files.createDirectories(caches);
         FileChannel channel =
                 FileChannel.open(
-                        caches.resolve(NAME),
-                        StandardOpenOption.CREATE,
-                        StandardOpenOption.WRITE);
+                        caches.resolve(NAME), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
         try {
             FileLock lock = channel.tryLock();
             if (lock == null) {

@@ -24,6 +24,9 @@ public record LibrarySettings(String title, Circumstances defaults) {
         return new LibrarySettings(
                 title,
                 new Circumstances(
-                        place.map(Place::of), Optional.empty(), trade.flatMap(Trade::of), language));
+                        place.map(Place::of),
+                        Optional.empty(),
+                        trade.flatMap(Trade::of),
+                        language));
     }
 }

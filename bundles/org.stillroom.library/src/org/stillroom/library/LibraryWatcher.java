@@ -40,8 +40,7 @@ public final class LibraryWatcher implements AutoCloseable {
      * @param onChange called on a thread of the watcher's own, after each burst of changes
      * @throws IOException where the system cannot watch the folder
      */
-    public static LibraryWatcher start(LibraryLayout layout, Runnable onChange)
-            throws IOException {
+    public static LibraryWatcher start(LibraryLayout layout, Runnable onChange) throws IOException {
         LibraryWatcher watcher =
                 new LibraryWatcher(
                         layout.root().getFileSystem().newWatchService(), layout, onChange);

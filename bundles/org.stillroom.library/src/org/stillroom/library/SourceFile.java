@@ -13,8 +13,7 @@ import org.stillroom.model.source.Source;
  * @param source what was read, unless the file is bad
  * @param problems what was wrong with it
  */
-public record SourceFile(
-        String id, String stamp, Optional<Source> source, List<Problem> problems) {
+public record SourceFile(String id, String stamp, Optional<Source> source, List<Problem> problems) {
 
     /** Keeps the problems as an unchangeable list. */
     public SourceFile {

@@ -50,8 +50,7 @@ class LibraryFolderTests {
         assertEquals("# Punch\n\nTake *two* lemons.\n", source.text().toString());
         assertEquals(Optional.of(Trade.BAR), source.bibliography().trade());
         assertEquals("186X", source.bibliography().textDate().orElseThrow().toString());
-        assertEquals(
-                Optional.of("GB"), source.bibliography().place().orElseThrow().country());
+        assertEquals(Optional.of("GB"), source.bibliography().place().orElseThrow().country());
         Mark heading =
                 source.marks().stream()
                         .filter(m -> m.kind() == Mark.Kind.HEADING)

@@ -30,12 +30,14 @@ public final class DrinkFinder {
                 .toList();
     }
 
-    private static double fit(
-            Drink drink, String printed, NameForm wanted, NameLikeness likeness) {
+    private static double fit(Drink drink, String printed, NameForm wanted, NameLikeness likeness) {
         double best = 0;
         for (String name : drink.names()) {
             double fit = likeness.between(wanted, NameForm.of(name));
-            best = Math.max(best, name.equalsIgnoreCase(printed.strip()) ? 1 : Math.min(fit, 0.999));
+            best =
+                    Math.max(
+                            best,
+                            name.equalsIgnoreCase(printed.strip()) ? 1 : Math.min(fit, 0.999));
         }
         return best;
     }

@@ -175,7 +175,8 @@ final class LineageTracerTests {
         Random random = new Random(4);
         for (int i = 0; i < 10; i++) {
             Collections.shuffle(versions, random);
-            Drink shuffled = new Drink("d", "Pontoon Cobbler", List.of("Pontoon Cobbler"), versions);
+            Drink shuffled =
+                    new Drink("d", "Pontoon Cobbler", List.of("Pontoon Cobbler"), versions);
             Lineage lineage = new LineageTracer().trace(shuffled, Progress.SILENT);
             for (Descent d : expected.descents()) {
                 assertEquals(d, descent(lineage, d.version()));
@@ -201,14 +202,22 @@ final class LineageTracerTests {
 
     private static Version ginAndBitters(String id, String date) {
         return Samples.version(
-                id, date, "Ann Quill", "Ebbing", "Swill the glass with bitters and pour in the gin.",
+                id,
+                date,
+                "Ann Quill",
+                "Ebbing",
+                "Swill the glass with bitters and pour in the gin.",
                 Samples.line("gin", "1", "jigger", "gin", Role.SPIRIT, Estimate.exact(50)),
                 Samples.line("bitters", "3", "dash", "bitters", Role.BITTER, Estimate.exact(2)));
     }
 
     private static Version rumAndCider(String id, String date) {
         return Samples.version(
-                id, date, "Tom Reck", "Ebbing", "Rum upon ice in a long glass, sweet cider to the top.",
+                id,
+                date,
+                "Tom Reck",
+                "Ebbing",
+                "Rum upon ice in a long glass, sweet cider to the top.",
                 Samples.line("rum", "1", "jigger", "rum", Role.SPIRIT, Estimate.exact(60)),
                 Samples.line("cider", "6", "oz", "cider", Role.BEER, Estimate.exact(180)));
     }
@@ -232,7 +241,9 @@ final class LineageTracerTests {
         assertEquals("Pontoon Cobbler", cobbler.name());
         assertTrue(cobbler.names().contains("River Cobbler"));
         assertFalse(
-                drinks.of("1874 cellar#1").orElseThrow().id()
+                drinks.of("1874 cellar#1")
+                        .orElseThrow()
+                        .id()
                         .equals(drinks.of("1860 rum#1").orElseThrow().id()));
         assertEquals(3, drinks.drinks().size());
     }
@@ -254,7 +265,8 @@ final class LineageTracerTests {
         String rum = "1860 rum#1";
         Drinks same = group(library(), decision("1", "same", gin, rum));
         assertEquals(4, same.of(gin).orElseThrow().versions().size());
-        Drinks apart = group(library(), decision("1", "different", misprinted().id(), copied().id()));
+        Drinks apart =
+                group(library(), decision("1", "different", misprinted().id(), copied().id()));
         assertEquals(1, apart.of(copied().id()).orElseThrow().versions().size());
         Drinks changed =
                 group(

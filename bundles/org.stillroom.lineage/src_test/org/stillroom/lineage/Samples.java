@@ -48,8 +48,7 @@ final class Samples {
             LineKind kind) {
         Optional<Rational> number = Rational.parse(quantity);
         Amount amount = number.map(Amount::of).orElse(Amount.UNSTATED);
-        Ingredient ingredient =
-                new Ingredient(family, Span.of(0, 0), List.of(family), List.of());
+        Ingredient ingredient = new Ingredient(family, Span.of(0, 0), List.of(family), List.of());
         ReadingLine line =
                 new ReadingLine(
                         words,
@@ -155,8 +154,7 @@ final class Samples {
         int name = line.text().lastIndexOf(' ') + 1;
         Span whole = Span.of(start + at, start + at + line.text().length());
         Span named = Span.of(whole.start() + name, whole.end());
-        Ingredient ingredient =
-                new Ingredient(line.ingredientName(), named, List.of(), List.of());
+        Ingredient ingredient = new Ingredient(line.ingredientName(), named, List.of(), List.of());
         Optional<Span> amount =
                 line.amountSpan()
                         .filter(s -> name > 0)

@@ -1,10 +1,9 @@
 package org.stillroom.measures;
 
-import org.stillroom.measures.MeasureMeaning.Answer;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.stillroom.measures.MeasureMeaning.Answer;
 
 /** Brings statements together that give the same amount, so that competing answers show. */
 final class Answers {

@@ -1,13 +1,12 @@
 package org.stillroom.measures;
 
-import org.stillroom.measures.knowledge.Authority;
-
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
+import org.stillroom.measures.knowledge.Authority;
 
 /**
  * A statement that takes part in finding an amount.

@@ -1,13 +1,12 @@
 package org.stillroom.measures;
 
+import java.util.List;
+import java.util.Optional;
 import org.stillroom.measures.MeasureMeaning.Answer;
 import org.stillroom.measures.knowledge.Dimension;
 import org.stillroom.measures.knowledge.MeasureWord;
 import org.stillroom.model.estimate.Estimate;
 import org.stillroom.model.number.Rational;
-
-import java.util.List;
-import java.util.Optional;
 
 /** What was found about a measure, before it is put into words. */
 record Finding(

@@ -1,5 +1,12 @@
 package org.stillroom.measures;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.stillroom.measures.knowledge.Authority;
 import org.stillroom.measures.knowledge.Authority.Content;
 import org.stillroom.measures.knowledge.Authority.Role;
@@ -12,14 +19,6 @@ import org.stillroom.measures.system.Where;
 import org.stillroom.model.explain.Citation;
 import org.stillroom.model.reading.Size;
 import org.stillroom.model.source.Trade;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.function.Predicate;
-import java.util.stream.Collectors;
 
 /** Gathers the statements that answer a question and weighs each of them. */
 final class Gathering {

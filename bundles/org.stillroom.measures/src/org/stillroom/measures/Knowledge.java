@@ -1,21 +1,5 @@
 package org.stillroom.measures;
 
-import org.stillroom.measures.knowledge.Authority;
-import org.stillroom.measures.knowledge.AuthorityReader;
-import org.stillroom.measures.knowledge.Dimension;
-import org.stillroom.measures.knowledge.MeasureWord;
-import org.stillroom.measures.knowledge.MeasureWords;
-import org.stillroom.measures.rows.Row;
-import org.stillroom.measures.rows.Rows;
-import org.stillroom.measures.knowledge.UnitTable;
-import org.stillroom.measures.knowledge.Works;
-import org.stillroom.measures.physics.Densities;
-import org.stillroom.measures.place.Gazetteer;
-import org.stillroom.measures.system.SystemInference;
-import org.stillroom.measures.system.Systems;
-import org.stillroom.model.explain.Citation;
-import org.stillroom.model.number.Rational;
-
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -23,6 +7,21 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.stillroom.measures.knowledge.Authority;
+import org.stillroom.measures.knowledge.AuthorityReader;
+import org.stillroom.measures.knowledge.Dimension;
+import org.stillroom.measures.knowledge.MeasureWord;
+import org.stillroom.measures.knowledge.MeasureWords;
+import org.stillroom.measures.knowledge.UnitTable;
+import org.stillroom.measures.knowledge.Works;
+import org.stillroom.measures.physics.Densities;
+import org.stillroom.measures.place.Gazetteer;
+import org.stillroom.measures.rows.Row;
+import org.stillroom.measures.rows.Rows;
+import org.stillroom.measures.system.SystemInference;
+import org.stillroom.measures.system.Systems;
+import org.stillroom.model.explain.Citation;
+import org.stillroom.model.number.Rational;
 
 /** Everything that is known about measures: ours, and what a library adds. */
 record Knowledge(

@@ -1,13 +1,12 @@
 package org.stillroom.measures;
 
+import java.util.List;
+import java.util.Optional;
 import org.stillroom.measures.knowledge.Dimension;
 import org.stillroom.measures.system.SystemPosterior;
 import org.stillroom.model.estimate.Estimate;
 import org.stillroom.model.explain.Explanation;
 import org.stillroom.model.number.Rational;
-
-import java.util.List;
-import java.util.Optional;
 
 /** What a word of measure meant in given circumstances. */
 public sealed interface MeasureMeaning {

@@ -1,9 +1,8 @@
 package org.stillroom.measures;
 
+import java.util.Optional;
 import org.stillroom.model.reading.Size;
 import org.stillroom.model.source.Circumstances;
-
-import java.util.Optional;
 
 /**
  * A question after one word of measure.

@@ -1,26 +1,25 @@
 package org.stillroom.measures;
 
-import org.stillroom.measures.knowledge.Authority;
-import org.stillroom.measures.knowledge.AuthorityReader;
-import org.stillroom.measures.knowledge.LegalUnit;
-import org.stillroom.measures.knowledge.MeasureWord;
-import org.stillroom.measures.knowledge.MeasureWords;
-import org.stillroom.measures.rows.Rows;
-import org.stillroom.measures.place.Gazetteer;
-import org.stillroom.measures.system.BookContext;
-import org.stillroom.measures.knowledge.MeasureSystem;
-import org.stillroom.measures.system.SystemPosterior;
-import org.stillroom.measures.system.Where;
-import org.stillroom.model.explain.Problem;
-import org.stillroom.model.reading.Size;
-import org.stillroom.model.source.Circumstances;
-
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.stillroom.measures.knowledge.Authority;
+import org.stillroom.measures.knowledge.AuthorityReader;
+import org.stillroom.measures.knowledge.LegalUnit;
+import org.stillroom.measures.knowledge.MeasureSystem;
+import org.stillroom.measures.knowledge.MeasureWord;
+import org.stillroom.measures.knowledge.MeasureWords;
+import org.stillroom.measures.place.Gazetteer;
+import org.stillroom.measures.rows.Rows;
+import org.stillroom.measures.system.BookContext;
+import org.stillroom.measures.system.SystemPosterior;
+import org.stillroom.measures.system.Where;
+import org.stillroom.model.explain.Problem;
+import org.stillroom.model.reading.Size;
+import org.stillroom.model.source.Circumstances;
 
 /**
  * What words of measure meant, by place, date and trade.

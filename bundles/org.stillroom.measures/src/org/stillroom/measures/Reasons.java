@@ -1,16 +1,15 @@
 package org.stillroom.measures;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
 import org.stillroom.measures.MeasureMeaning.Answer;
 import org.stillroom.measures.format.AmountFormat;
 import org.stillroom.measures.knowledge.MeasureWord;
 import org.stillroom.measures.system.Where;
 import org.stillroom.model.explain.Citation;
 import org.stillroom.model.explain.Explanation;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
 
 /** Puts into words why a measure is given so many millilitres. */
 final class Reasons {

@@ -1,5 +1,10 @@
 package org.stillroom.measures;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.stillroom.measures.MeasureMeaning.Answer;
 import org.stillroom.measures.MeasureMeaning.Measured;
 import org.stillroom.measures.MeasureMeaning.Open;
@@ -17,12 +22,6 @@ import org.stillroom.model.estimate.Origin;
 import org.stillroom.model.explain.Explanation;
 import org.stillroom.model.number.Rational;
 import org.stillroom.model.source.Trade;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Finds what one word meant in one set of circumstances. */
 final class Resolver {

@@ -1,14 +1,13 @@
 package org.stillroom.measures;
 
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 import org.stillroom.measures.knowledge.Authority;
 import org.stillroom.measures.place.Gazetteer;
 import org.stillroom.measures.place.Locality;
 import org.stillroom.measures.system.Where;
 import org.stillroom.model.source.Trade;
-
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalInt;
 
 /**
  * Weighs a statement by how near it stands to a book in place, date and trade, and by how well it

@@ -1,5 +1,8 @@
 package org.stillroom.measures;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import org.stillroom.measures.knowledge.Authority;
 import org.stillroom.measures.physics.Densities;
 import org.stillroom.measures.physics.Dilution;
@@ -10,10 +13,6 @@ import org.stillroom.measures.physics.StandardDrinks;
 import org.stillroom.measures.physics.SugarSolution;
 import org.stillroom.model.estimate.Estimate;
 import org.stillroom.model.source.Circumstances;
-
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 
 /** Works out what the engine says to each kind of published check value. */
 final class CheckTable {

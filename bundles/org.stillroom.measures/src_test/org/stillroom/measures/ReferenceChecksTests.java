@@ -4,18 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.stillroom.measures.knowledge.Authority;
-import org.stillroom.measures.rows.Row;
-import org.stillroom.measures.rows.Rows;
-import org.stillroom.measures.physics.Traps;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.stillroom.measures.knowledge.Authority;
+import org.stillroom.measures.physics.Traps;
+import org.stillroom.measures.rows.Row;
+import org.stillroom.measures.rows.Rows;
 
 /**
  * Holds the engine against every published check value, and writes the table of them to {@code

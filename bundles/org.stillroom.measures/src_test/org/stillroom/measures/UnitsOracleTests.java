@@ -2,19 +2,16 @@ package org.stillroom.measures;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-
-import systems.uom.common.Imperial;
-import systems.uom.common.USCustomary;
-
-import tech.units.indriya.quantity.Quantities;
-import tech.units.indriya.unit.Units;
-
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Volume;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import systems.uom.common.Imperial;
+import systems.uom.common.USCustomary;
+import tech.units.indriya.quantity.Quantities;
+import tech.units.indriya.unit.Units;
 
 /** Holds the legal units against two programs of other people's making. */
 class UnitsOracleTests {

@@ -86,15 +86,22 @@ public final class Reader {
     public Reading readRecipe(String text, Circumstances where) {
         Bibliography bibliography =
                 new Bibliography(
-                        "", Optional.empty(), Optional.empty(), where.place(), where.date(),
-                        Optional.empty(), where.language(), where.trade(), Optional.empty(),
-                        Optional.empty(), Optional.empty(), Optional.empty());
+                        "",
+                        Optional.empty(),
+                        Optional.empty(),
+                        where.place(),
+                        where.date(),
+                        Optional.empty(),
+                        where.language(),
+                        where.trade(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty());
         Source source = new Source("", bibliography, SourceText.of(text), List.of(), "");
         Cut cut = cutter.cut(source);
         Witness witness =
-                cut.witnesses().size() == 1
-                        ? cut.witnesses().get(0)
-                        : Witnesses.whole(source);
+                cut.witnesses().size() == 1 ? cut.witnesses().get(0) : Witnesses.whole(source);
         Reading reading = recipe(source.text(), source.text(), witness, where);
         return link(List.of(reading), source).get(0);
     }
@@ -109,7 +116,9 @@ public final class Reader {
             SourceText text, SourceText plain, Witness witness, Circumstances where) {
         Reading r = grammar.read(plain, witness, where);
         List<ReadingLine> lines =
-                plain == text ? r.lines() : r.lines().stream().map(l -> asPrinted(l, text)).toList();
+                plain == text
+                        ? r.lines()
+                        : r.lines().stream().map(l -> asPrinted(l, text)).toList();
         return new Reading(
                 witness,
                 genres.tell(witness.title(), text.slice(witness.body())),

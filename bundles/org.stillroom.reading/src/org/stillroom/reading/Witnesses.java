@@ -22,10 +22,14 @@ final class Witnesses {
         }
         Span line = text.line(first);
         String words = text.slice(line).strip();
-        boolean more = first < text.lineCount()
-                && !text.slice(new Span(line.end(), text.length())).isBlank();
-        boolean titled = more && words.length() <= LONGEST_TITLE && !words.endsWith(",")
-                && words.chars().noneMatch(Character::isDigit);
+        boolean more =
+                first < text.lineCount()
+                        && !text.slice(new Span(line.end(), text.length())).isBlank();
+        boolean titled =
+                more
+                        && words.length() <= LONGEST_TITLE
+                        && !words.endsWith(",")
+                        && words.chars().noneMatch(Character::isDigit);
         Span title = titled ? line : new Span(line.start(), line.start());
         Span body = new Span(titled ? line.end() : 0, text.length());
         String name = titled ? words.replaceAll("[.:#*_ ]+$|^[#*_ ]+", "") : "";

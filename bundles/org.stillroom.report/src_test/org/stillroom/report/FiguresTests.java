@@ -93,8 +93,7 @@ class FiguresTests {
 
     @Test
     void aPngHasItsSizeAndIsNotEmpty() throws IOException {
-        BufferedImage image =
-                ImageIO.read(new ByteArrayInputStream(Figures.toPng(drawing(), 2)));
+        BufferedImage image = ImageIO.read(new ByteArrayInputStream(Figures.toPng(drawing(), 2)));
         assertEquals(drawing().width() * 2, image.getWidth());
         int paper = Look.LIGHT.paper().getRGB();
         long inked =
@@ -121,7 +120,8 @@ class FiguresTests {
     }
 
     private static double luminance(java.awt.Color c) {
-        return 0.2126 * linear(c.getRed()) + 0.7152 * linear(c.getGreen())
+        return 0.2126 * linear(c.getRed())
+                + 0.7152 * linear(c.getGreen())
                 + 0.0722 * linear(c.getBlue());
     }
 

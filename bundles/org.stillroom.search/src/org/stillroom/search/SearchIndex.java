@@ -117,7 +117,8 @@ public final class SearchIndex implements AutoCloseable {
             problems.add(
                     Problem.warning(
                             "",
-                            "The index cannot be written (" + again.getMessage()
+                            "The index cannot be written ("
+                                    + again.getMessage()
                                     + ") and is kept in memory.",
                             "Searching works; make room on the disk to keep the index."));
             folder = null;

@@ -10,8 +10,7 @@ import java.util.List;
  * @param hits the first of them, best first
  * @param facets how all of them are spread
  */
-public record SearchResult(
-        String words, int total, List<SearchHit> hits, List<Facet> facets) {
+public record SearchResult(String words, int total, List<SearchHit> hits, List<Facet> facets) {
 
     /** Keeps the lists unchangeable. */
     public SearchResult {

@@ -82,8 +82,7 @@ final class Searcher implements AutoCloseable {
                 facets(found.facetsCollector()));
     }
 
-    private SearchHit hit(
-            StoredFields stored, Weight weight, ScoreDoc found, Condition condition)
+    private SearchHit hit(StoredFields stored, Weight weight, ScoreDoc found, Condition condition)
             throws IOException {
         Document document = stored.document(found.doc);
         int start = document.getField(Fields.START).numericValue().intValue();
@@ -116,9 +115,7 @@ final class Searcher implements AutoCloseable {
     }
 
     private static boolean outside(Condition condition, int earliest, int latest) {
-        return !(condition instanceof Condition.Years y)
-                || latest < y.from()
-                || earliest > y.to();
+        return !(condition instanceof Condition.Years y) || latest < y.from() || earliest > y.to();
     }
 
     private List<Span> marks(Weight weight, int doc, int start) throws IOException {

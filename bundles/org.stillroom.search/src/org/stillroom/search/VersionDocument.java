@@ -35,8 +35,7 @@ final class VersionDocument {
         Source source = version.source();
         document.add(new StringField(Fields.ID, version.id(), Field.Store.YES));
         document.add(new StringField(Fields.SOURCE_ID, source.id(), Field.Store.YES));
-        document.add(
-                new StoredField(Fields.START, version.witness().span().start()));
+        document.add(new StoredField(Fields.START, version.witness().span().start()));
         document.add(new Field(Fields.WORDS, version.words(), WORDS));
         document.add(new TextField(Fields.TITLE, version.witness().title(), Field.Store.NO));
         document.add(new StoredField(Fields.TITLE_STORED, version.witness().title()));
@@ -55,17 +54,14 @@ final class VersionDocument {
                 Fields.SOURCE,
                 b.title() + " " + b.author().orElse("") + " " + source.id(),
                 source.shortName());
-        b.place()
-                .ifPresent(
-                        p -> add(document, Fields.PLACE, p.toText(), p.toText()));
+        b.place().ifPresent(p -> add(document, Fields.PLACE, p.toText(), p.toText()));
         b.trade().ifPresent(t -> add(document, Fields.TRADE, t.word(), t.word()));
         int earliest = b.date().map(d -> d.earliestYear().orElse(0)).orElse(0);
         int latest = b.date().map(d -> d.latestYear().orElse(9999)).orElse(9999);
         document.add(new IntField(Fields.EARLIEST, earliest, Field.Store.YES));
         document.add(new IntField(Fields.LATEST, latest, Field.Store.YES));
         double middle = b.date().map(d -> d.middleYear()).orElse(Double.NaN);
-        String decade =
-                Double.isNaN(middle) ? "undated" : (int) Math.floor(middle / 10) * 10 + "s";
+        String decade = Double.isNaN(middle) ? "undated" : (int) Math.floor(middle / 10) * 10 + "s";
         document.add(new SortedSetDocValuesFacetField(Fields.DECADE, decade));
     }
 
@@ -83,8 +79,7 @@ final class VersionDocument {
         labels.remove("");
         measures.remove("");
         words.forEach(w -> document.add(new TextField(Fields.INGREDIENT, w, Field.Store.NO)));
-        labels.forEach(
-                l -> document.add(new SortedSetDocValuesFacetField(Fields.INGREDIENT, l)));
+        labels.forEach(l -> document.add(new SortedSetDocValuesFacetField(Fields.INGREDIENT, l)));
         measures.forEach(m -> add(document, Fields.MEASURE, m, m));
     }
 

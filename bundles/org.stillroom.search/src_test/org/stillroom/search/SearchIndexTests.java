@@ -66,8 +66,7 @@ class SearchIndexTests {
         Span all = source.text().span();
         Span head = new Span(0, title.length());
         Witness witness =
-                new Witness(
-                        id, 1, Optional.empty(), title, head, all, all, Optional.empty());
+                new Witness(id, 1, Optional.empty(), title, head, all, all, Optional.empty());
         ReadingLine line =
                 new ReadingLine(
                         "",
@@ -251,8 +250,7 @@ class SearchIndexTests {
             add("a", "1862", "One", "Words.", "gin");
             update(index);
             SearchException e =
-                    assertThrows(
-                            SearchException.class, () -> index.search("ingrediant:gin", 10));
+                    assertThrows(SearchException.class, () -> index.search("ingrediant:gin", 10));
             assertTrue(e.remedy().contains("ingredient:"));
             assertThrows(SearchException.class, () -> index.search("date:soon", 10));
         }

@@ -128,8 +128,7 @@ class WiringTest {
         assertFalse(Codec.availableCodecs().isEmpty());
         try (Directory directory = new ByteBuffersDirectory();
                 Analyzer analyzer = new StandardAnalyzer()) {
-            try (IndexWriter writer =
-                    new IndexWriter(directory, new IndexWriterConfig(analyzer))) {
+            try (IndexWriter writer = new IndexWriter(directory, new IndexWriterConfig(analyzer))) {
                 Document recipe = new Document();
                 recipe.add(new TextField("words", "a wineglass of gin", Field.Store.YES));
                 writer.addDocument(recipe);

@@ -37,8 +37,7 @@ public final class Composing {
      * Standards, Circular 440, 1942).
      */
     private static final Origin DISSOLVED =
-            new Origin(
-                    "room of dissolved sugar, ml a gram", 0.60, 0.62, 0.63, Origin.Shape.PERT);
+            new Origin("room of dissolved sugar, ml a gram", 0.60, 0.62, 0.63, Origin.Shape.PERT);
 
     /** Volume of one drink that is given in shares, in millilitres: common practice, no source. */
     private static final Origin DRINK =
@@ -80,7 +79,9 @@ public final class Composing {
             return new Result.Left("it gives no amounts");
         }
         long shares =
-                lines.stream().filter(l -> l.share().filter(x -> x.signum() > 0).isPresent()).count();
+                lines.stream()
+                        .filter(l -> l.share().filter(x -> x.signum() > 0).isPresent())
+                        .count();
         return shares >= FEWEST_SHARES ? read(lines, true) : read(lines, false);
     }
 
@@ -129,9 +130,7 @@ public final class Composing {
         if (volume.isPresent() || line.ingredient().role() != Role.SWEET) {
             return volume;
         }
-        return line.grams()
-                .filter(g -> g.low() > 0)
-                .map(g -> g.times(Estimate.of(DISSOLVED)));
+        return line.grams().filter(g -> g.low() > 0).map(g -> g.times(Estimate.of(DISSOLVED)));
     }
 
     private static String missing(SpecLine line) {

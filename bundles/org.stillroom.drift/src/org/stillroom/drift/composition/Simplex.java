@@ -44,7 +44,9 @@ public final class Simplex {
         if (x.length != y.length) {
             throw new IllegalArgumentException(
                     "Two compositions of the same parts are needed, not of "
-                            + x.length + " and " + y.length);
+                            + x.length
+                            + " and "
+                            + y.length);
         }
         double[] a = clr(x);
         double[] b = clr(y);

@@ -47,7 +47,9 @@ public record MannKendall(int s, double p, Method method) {
         if (times.length != values.length || times.length < 2) {
             throw new IllegalArgumentException(
                     "Two or more values, each with a time, are needed, not "
-                            + values.length + " with " + times.length);
+                            + values.length
+                            + " with "
+                            + times.length);
         }
         int s = statistic(times, values);
         boolean timesDiffer = Arrays.stream(times).distinct().count() == times.length;
@@ -89,9 +91,11 @@ public record MannKendall(int s, double p, Method method) {
             }
             placed += group;
         }
-        BigDecimal all = new BigDecimal(Arrays.stream(orders).reduce(BigInteger::add).orElseThrow());
+        BigDecimal all =
+                new BigDecimal(Arrays.stream(orders).reduce(BigInteger::add).orElseThrow());
         return Arrays.stream(orders)
-                .mapToDouble(o -> new BigDecimal(o).divide(all, MathContext.DECIMAL64).doubleValue())
+                .mapToDouble(
+                        o -> new BigDecimal(o).divide(all, MathContext.DECIMAL64).doubleValue())
                 .toArray();
     }
 

@@ -145,8 +145,9 @@ final class MannKendallTests {
         assertEquals(MannKendall.Method.EXACT, exact.method());
         double z = (Math.abs(exact.s()) - 1) / Math.sqrt(60 * 59 * 125 / 18.0);
         double expected =
-                2 * new org.hipparchus.distribution.continuous.NormalDistribution()
-                        .cumulativeProbability(-z);
+                2
+                        * new org.hipparchus.distribution.continuous.NormalDistribution()
+                                .cumulativeProbability(-z);
         assertEquals(expected, exact.p(), 0.01);
     }
 

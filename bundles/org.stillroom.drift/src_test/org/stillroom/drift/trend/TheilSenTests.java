@@ -42,7 +42,10 @@ final class TheilSenTests {
         double[] t = IntStream.range(0, n).asDoubleStream().toArray();
         double coverage = 0;
         for (int round = 0; round < rounds; round++) {
-            double[] v = IntStream.range(0, n).mapToDouble(i -> 3 * i + 9 * random.nextDouble()).toArray();
+            double[] v =
+                    IntStream.range(0, n)
+                            .mapToDouble(i -> 3 * i + 9 * random.nextDouble())
+                            .toArray();
             TheilSen fit = TheilSen.fit(t, v);
             coverage = fit.coverage();
             held += fit.low() <= 3 && 3 <= fit.high() ? 1 : 0;

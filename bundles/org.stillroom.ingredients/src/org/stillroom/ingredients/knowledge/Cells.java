@@ -58,8 +58,7 @@ final class Cells {
         try {
             return Optional.of(reading.read(row));
         } catch (BadCell bad) {
-            problems.add(
-                    Problem.error(path, row.line(), bad.words, bad.getMessage(), bad.remedy));
+            problems.add(Problem.error(path, row.line(), bad.words, bad.getMessage(), bad.remedy));
             return Optional.empty();
         }
     }
@@ -90,8 +89,11 @@ final class Cells {
                     Label.Kind known =
                             Label.Kind.of(kind)
                                     .orElseThrow(
-                                            () -> unknown(kind, "kind of label",
-                                                    words(Label.Kind.values())));
+                                            () ->
+                                                    unknown(
+                                                            kind,
+                                                            "kind of label",
+                                                            words(Label.Kind.values())));
                     return new LabelRow(
                             needed(r, "sense"),
                             new Label(
@@ -112,8 +114,11 @@ final class Cells {
                     Properties.Quantity quantity =
                             Properties.Quantity.of(word)
                                     .orElseThrow(
-                                            () -> unknown(word, "quantity",
-                                                    words(Properties.Quantity.values())));
+                                            () ->
+                                                    unknown(
+                                                            word,
+                                                            "quantity",
+                                                            words(Properties.Quantity.values())));
                     double likely = number(needed(r, "likely"));
                     double low = r.cell("low").isEmpty() ? likely : number(r.cell("low"));
                     double high = r.cell("high").isEmpty() ? likely : number(r.cell("high"));
@@ -128,7 +133,8 @@ final class Cells {
         String range = low + ", " + likely + ", " + high;
         if (low < 0) {
             throw new BadCell(
-                    range, "A " + quantity.word() + " cannot be below 0; the row was left out.",
+                    range,
+                    "A " + quantity.word() + " cannot be below 0; the row was left out.",
                     "Write 0 or more.");
         }
         if (!(low <= likely && likely <= high)) {
@@ -165,8 +171,11 @@ final class Cells {
                     Allergen allergen =
                             Allergen.of(word)
                                     .orElseThrow(
-                                            () -> unknown(word, "allergen",
-                                                    words(Allergen.values())));
+                                            () ->
+                                                    unknown(
+                                                            word,
+                                                            "allergen",
+                                                            words(Allergen.values())));
                     return new AllergenRow(
                             needed(r, "sense"), Optional.of(allergen), presence(r), source(r));
                 });
@@ -177,7 +186,8 @@ final class Cells {
             case "contains" -> Presence.CONTAINS;
             case "possible" -> Presence.POSSIBLE;
             default ->
-                    throw unknown(row.cell("presence"), "presence", List.of("contains", "possible"));
+                    throw unknown(
+                            row.cell("presence"), "presence", List.of("contains", "possible"));
         };
     }
 
@@ -286,7 +296,8 @@ final class Cells {
                 Stream.of(Citation.Status.values())
                         .filter(s -> s.name().equalsIgnoreCase(word))
                         .findFirst()
-                        .orElseThrow(() -> unknown(word, "status", words(Citation.Status.values()))));
+                        .orElseThrow(
+                                () -> unknown(word, "status", words(Citation.Status.values()))));
     }
 
     private static Validity validity(Row row, String placeColumn) {
@@ -317,8 +328,13 @@ final class Cells {
             trades.add(
                     Trade.of(word)
                             .orElseThrow(
-                                    () -> unknown(word, "trade",
-                                            Stream.of(Trade.values()).map(Trade::word).toList())));
+                                    () ->
+                                            unknown(
+                                                    word,
+                                                    "trade",
+                                                    Stream.of(Trade.values())
+                                                            .map(Trade::word)
+                                                            .toList())));
         }
         return trades;
     }
@@ -347,7 +363,9 @@ final class Cells {
             // falls through to the report
         }
         throw new BadCell(
-                cell, "This is no number; the row was left out.", "Write digits such as 40 or 1.03.");
+                cell,
+                "This is no number; the row was left out.",
+                "Write digits such as 40 or 1.03.");
     }
 
     private static List<String> list(String cell) {
@@ -362,8 +380,11 @@ final class Cells {
         return new BadCell(
                 word,
                 "There is no " + what + " of this name; the row was left out.",
-                "The nearest is " + nearest + "; there are "
-                        + known.stream().collect(Collectors.joining(", ")) + ".");
+                "The nearest is "
+                        + nearest
+                        + "; there are "
+                        + known.stream().collect(Collectors.joining(", "))
+                        + ".");
     }
 
     private static List<String> words(Enum<?>[] values) {

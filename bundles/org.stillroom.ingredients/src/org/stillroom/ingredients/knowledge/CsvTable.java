@@ -105,7 +105,10 @@ record CsvTable(String path, List<String> columns, List<Row> rows) {
                             path,
                             one.line,
                             cells[columns.size()],
-                            "The row has " + cells.length + " cells under " + columns.size()
+                            "The row has "
+                                    + cells.length
+                                    + " cells under "
+                                    + columns.size()
                                     + " columns; what is too much was left out.",
                             "Put words that hold a comma between double quotes."));
         }
@@ -127,8 +130,7 @@ record CsvTable(String path, List<String> columns, List<Row> rows) {
         int i = 0;
         while (i < lines.size()) {
             int end = lastLine(lines, i);
-            String record =
-                    end == i ? lines.get(i) : String.join("\n", lines.subList(i, end + 1));
+            String record = end == i ? lines.get(i) : String.join("\n", lines.subList(i, end + 1));
             records.add(new Record(i + 1, record));
             i = end + 1;
         }

@@ -31,7 +31,12 @@ public record Knowledge(
     /** Nothing is known. */
     public static final Knowledge NONE =
             new Knowledge(
-                    new TreeMap<>(), List.of(), List.of(), List.of(), List.of(), List.of(),
+                    new TreeMap<>(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
                     new TreeMap<>());
 
     /** Keeps the collections unchangeable. */

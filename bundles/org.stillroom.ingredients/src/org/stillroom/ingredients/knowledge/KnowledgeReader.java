@@ -118,7 +118,10 @@ public final class KnowledgeReader {
                 path,
                 row.line(),
                 id,
-                "There is a sense with this id already, in " + first[0] + " on line " + first[1]
+                "There is a sense with this id already, in "
+                        + first[0]
+                        + " on line "
+                        + first[1]
                         + "; this one was left out.",
                 "Give it an id of its own, for example " + id + "-2, or join the two rows.");
     }
@@ -139,7 +142,7 @@ public final class KnowledgeReader {
         }
         for (Row row : table.rows()) {
             switch (shape.get()) {
-                case SENSES -> { }
+                case SENSES -> {}
                 case LABELS ->
                         cells.label(table.path(), row)
                                 .filter(l -> known.has(table.path(), row, l.sense()))
@@ -164,8 +167,7 @@ public final class KnowledgeReader {
                                                                                 row,
                                                                                 s)))
                                 .ifPresent(hazards::add);
-                case MILESTONES ->
-                        cells.milestone(table.path(), row).ifPresent(milestones::add);
+                case MILESTONES -> cells.milestone(table.path(), row).ifPresent(milestones::add);
             }
         }
     }

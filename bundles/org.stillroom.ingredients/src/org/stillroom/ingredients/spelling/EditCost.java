@@ -99,8 +99,7 @@ public final class EditCost {
         double best = last[j - 1] + (x == y ? 0 : costs[classOf(x)][classOf(y)]);
         best = Math.min(best, last[j] + drop(a, i - 1));
         best = Math.min(best, now[j - 1] + drop(b, j - 1));
-        boolean swapped =
-                i > 1 && j > 1 && x == b.charAt(j - 2) && y == a.charAt(i - 2) && x != y;
+        boolean swapped = i > 1 && j > 1 && x == b.charAt(j - 2) && y == a.charAt(i - 2) && x != y;
         return swapped ? Math.min(best, before[j - 2] + SWAPPED) : best;
     }
 

@@ -32,8 +32,7 @@ public record SpellingRules(List<Rule> rules) {
         public static Rule of(String pattern, String by) {
             boolean start = pattern.startsWith("^");
             boolean end = pattern.endsWith("$");
-            String letters =
-                    pattern.substring(start ? 1 : 0, pattern.length() - (end ? 1 : 0));
+            String letters = pattern.substring(start ? 1 : 0, pattern.length() - (end ? 1 : 0));
             return new Rule(letters, by, start, end);
         }
 

@@ -14,10 +14,18 @@ class SpellingTests {
 
     @ParameterizedTest
     @CsvSource({
-        "Pine-Apples, pine apple, true", "Curaçao, curacao, true", "hen's eggs, hens egg, true",
-        "the yolk of an egg, yolk of egg, true", "cherries, cherry, true",
-        "peaches, peach, true", "mint leaves, mint leaf, true", "glass, glas, false",
-        "ſugar, sugar, true", "gin, rum, false", "cloves, clove, true", "limes, lime, true",
+        "Pine-Apples, pine apple, true",
+        "Curaçao, curacao, true",
+        "hen's eggs, hens egg, true",
+        "the yolk of an egg, yolk of egg, true",
+        "cherries, cherry, true",
+        "peaches, peach, true",
+        "mint leaves, mint leaf, true",
+        "glass, glas, false",
+        "ſugar, sugar, true",
+        "gin, rum, false",
+        "cloves, clove, true",
+        "limes, lime, true",
     })
     void equalNamesHaveOneKey(String one, String other, boolean equal) {
         assertEquals(equal, Words.key(Words.of(one)).equals(Words.key(Words.of(other))));
@@ -26,8 +34,13 @@ class SpellingTests {
     /** Damerau's four slips; distances worked out by hand. */
     @ParameterizedTest
     @CsvSource({
-        "gin, gin, 0", "gin, gni, 0.5", "gin, gun, 1", "gin, gi, 1", "gin, gains, 2",
-        "rum, rumm, 0.2", "'', gin, 3",
+        "gin, gin, 0",
+        "gin, gni, 0.5",
+        "gin, gun, 1",
+        "gin, gi, 1",
+        "gin, gains, 2",
+        "rum, rumm, 0.2",
+        "'', gin, 3",
     })
     void slipsCostWhatTheyShould(String one, String other, double cost) {
         EditCost costs = new EditCost.Builder().build();

@@ -110,7 +110,10 @@ public final class DriftInquiry implements Inquiry {
         for (Drift.Event e : drift.events()) {
             rows.add(
                     List.of(
-                            e.ingredient(), e.enters() ? "comes in" : "drops out", e.after(), e.by()));
+                            e.ingredient(),
+                            e.enters() ? "comes in" : "drops out",
+                            e.after(),
+                            e.by()));
         }
         return new Block.Table(
                 "What comes in and drops out",

@@ -59,7 +59,8 @@ final class DrinkChoice {
     private static String first(Drink drink) {
         return drink.versions().isEmpty()
                 ? "no version"
-                : drink.versions().size() + " versions, first in "
+                : drink.versions().size()
+                        + " versions, first in "
                         + drink.versions().get(0).source().shortName();
     }
 }

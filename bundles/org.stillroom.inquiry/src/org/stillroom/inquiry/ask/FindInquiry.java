@@ -40,7 +40,8 @@ public final class FindInquiry implements Inquiry {
                             "words, “words side by side”, -without, ingredient:gin, measure:wineglass,"
                                     + " title:, vessel:, place:, trade:, source:, date:1860/1880;"
                                     + " ‘or’ between two"),
-                    Parameter.option("limit", Kind.NUMBER, "the most hits to show, 20 if not told"));
+                    Parameter.option(
+                            "limit", Kind.NUMBER, "the most hits to show, 20 if not told"));
 
     @Override
     public String name() {
@@ -68,7 +69,8 @@ public final class FindInquiry implements Inquiry {
         String query = arguments.required("query");
         int limit = arguments.number("limit").orElse(USUAL);
         if (limit < 1) {
-            throw new InquiryException("A limit of " + limit + " shows nothing.", "Give 1 or more.");
+            throw new InquiryException(
+                    "A limit of " + limit + " shows nothing.", "Give 1 or more.");
         }
         SearchResult result;
         try {
@@ -88,15 +90,20 @@ public final class FindInquiry implements Inquiry {
             }
         }
         String summary =
-                result.total() + (result.total() == 1 ? " recipe has " : " recipes have ")
-                        + result.words() + ".";
+                result.total()
+                        + (result.total() == 1 ? " recipe has " : " recipes have ")
+                        + result.words()
+                        + ".";
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Paragraph(summary));
         if (result.total() == 0) {
             blocks.add(
                     new Block.Paragraph(
-                            "Searched: " + study.versions().size() + " recipes in "
-                                    + study.books().size() + " sources."));
+                            "Searched: "
+                                    + study.versions().size()
+                                    + " recipes in "
+                                    + study.books().size()
+                                    + " sources."));
         } else {
             blocks.add(
                     new Block.Table(
@@ -120,13 +127,17 @@ public final class FindInquiry implements Inquiry {
     private static List<String> row(Version version, SearchHit hit) {
         String fits = hit.certainty() == Certainty.CERTAIN ? "certainly" : "possibly";
         return List.of(
-                version.witness().title(), version.source().shortName(), fits, snippet(version, hit));
+                version.witness().title(),
+                version.source().shortName(),
+                fits,
+                snippet(version, hit));
     }
 
     /** Returns the printed words around the first mark, the marked ones in brackets. */
     private static String snippet(Version version, SearchHit hit) {
         Span whole = version.witness().span();
-        Span first = hit.marks().isEmpty() ? new Span(whole.start(), whole.start()) : hit.marks().get(0);
+        Span first =
+                hit.marks().isEmpty() ? new Span(whole.start(), whole.start()) : hit.marks().get(0);
         int from = Math.max(whole.start(), first.start() - CONTEXT);
         int to = Math.min(whole.end(), first.end() + CONTEXT);
         StringBuilder out = new StringBuilder(from > whole.start() ? "…" : "");

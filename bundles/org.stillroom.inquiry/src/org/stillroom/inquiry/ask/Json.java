@@ -54,8 +54,7 @@ final class Json {
     }
 
     static ObjectNode estimate(Estimate value, double factor) {
-        return object()
-                .put("low", number(value.low() * factor))
+        return object().put("low", number(value.low() * factor))
                 .put("likely", number(value.likely() * factor))
                 .put("high", number(value.high() * factor));
     }
@@ -73,8 +72,7 @@ final class Json {
                         c ->
                                 node.set(
                                         "source",
-                                        object()
-                                                .put("work", c.work())
+                                        object().put("work", c.work())
                                                 .put("status", c.status().words())));
         ArrayNode because = array();
         e.because().forEach(b -> because.add(explanation(b)));

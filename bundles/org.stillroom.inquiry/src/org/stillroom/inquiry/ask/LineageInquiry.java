@@ -65,7 +65,11 @@ public final class LineageInquiry implements Inquiry {
                 new Block.Table(
                         "Lineage of " + drink.name(),
                         List.of(
-                                "version", "called", "standing", "likeliest source", "ahead by",
+                                "version",
+                                "called",
+                                "standing",
+                                "likeliest source",
+                                "ahead by",
                                 "others near"),
                         List.of(false, false, false, false, true, false),
                         rows,
@@ -86,9 +90,15 @@ public final class LineageInquiry implements Inquiry {
         long reprints = count(lineage, Descent.Standing.REPRINT);
         long taken = count(lineage, Descent.Standing.TAKEN);
         long tied = count(lineage, Descent.Standing.TIED);
-        return lineage.descents().size() + " versions make " + roots
-                + " independent lines: " + reprints + " reprints, " + taken
-                + " taken from one earlier version, " + tied
+        return lineage.descents().size()
+                + " versions make "
+                + roots
+                + " independent lines: "
+                + reprints
+                + " reprints, "
+                + taken
+                + " taken from one earlier version, "
+                + tied
                 + " tied between several. Only this library was searched.";
     }
 
@@ -102,9 +112,7 @@ public final class LineageInquiry implements Inquiry {
         List<String> others =
                 candidates.stream().skip(1).limit(CANDIDATES).map(LineageInquiry::said).toList();
         String margin =
-                candidates.size() < 2
-                        ? "–"
-                        : String.format(Locale.ROOT, "%.1f edits", d.margin());
+                candidates.size() < 2 ? "–" : String.format(Locale.ROOT, "%.1f edits", d.margin());
         return List.of(
                 d.version().source().shortName(),
                 d.version().witness().title(),

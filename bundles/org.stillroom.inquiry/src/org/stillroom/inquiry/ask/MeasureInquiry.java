@@ -40,8 +40,7 @@ public final class MeasureInquiry implements Inquiry {
                             "such as “2 wineglasses”, “1½ gills”, “3 dashes”, “70 proof”, “30 °Bé”"),
                     Parameter.option("date", Kind.DATE, "when it was written"),
                     Parameter.option("place", Kind.PLACE, "a town, region or country"),
-                    Parameter.option(
-                            "trade", Kind.TEXT, "bar, kitchen, pharmacy or distilling"),
+                    Parameter.option("trade", Kind.TEXT, "bar, kitchen, pharmacy or distilling"),
                     Parameter.option(
                             "beside",
                             Kind.TEXT,
@@ -145,8 +144,14 @@ public final class MeasureInquiry implements Inquiry {
             blocks.add(
                     new Block.Table(
                             "Who says what, weightiest first",
-                            List.of("source", "date", "place", "trade", mass ? "g" : "ml",
-                                    "weight", "known"),
+                            List.of(
+                                    "source",
+                                    "date",
+                                    "place",
+                                    "trade",
+                                    mass ? "g" : "ml",
+                                    "weight",
+                                    "known"),
                             List.of(false, false, false, false, true, true, false),
                             rows,
                             List.of()));
@@ -183,8 +188,7 @@ public final class MeasureInquiry implements Inquiry {
         return Optional.of(words).filter(w -> !w.isEmpty());
     }
 
-    private static void strength(
-            PhraseAnswer.Strength s, List<Block> blocks, ObjectNode json) {
+    private static void strength(PhraseAnswer.Strength s, List<Block> blocks, ObjectNode json) {
         blocks.add(new Block.Paragraph(s.reason()));
         List<List<String>> rows = new ArrayList<>();
         ArrayNode readings = Json.array();
@@ -273,11 +277,7 @@ public final class MeasureInquiry implements Inquiry {
             String date = where.date().map(d -> d.toText()).orElse("unknown");
             rows.add(List.of(place, date, amount, answer.reason()));
             ObjectNode node = Json.object().put("place", place).put("date", date);
-            Json.put(
-                    node,
-                    "ml",
-                    answer instanceof Quantity q ? q.amount() : Optional.empty(),
-                    1);
+            Json.put(node, "ml", answer instanceof Quantity q ? q.amount() : Optional.empty(), 1);
             array.add(node.put("reason", answer.reason()));
         }
         blocks.add(
@@ -299,7 +299,9 @@ public final class MeasureInquiry implements Inquiry {
                                 "place", words.substring(0, Math.max(0, blank)).strip(),
                                 "date", words.substring(blank + 1))
                         : Arguments.of("place", words);
-        return told.circumstances().orElse(new Circumstances(
-                Optional.empty(), Optional.empty(), rest.trade(), rest.language()));
+        return told.circumstances()
+                .orElse(
+                        new Circumstances(
+                                Optional.empty(), Optional.empty(), rest.trade(), rest.language()));
     }
 }

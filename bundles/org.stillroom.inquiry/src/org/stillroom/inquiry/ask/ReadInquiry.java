@@ -100,7 +100,11 @@ public final class ReadInquiry implements Inquiry {
                         .findFirst()
                         .map(v -> " Measures: " + v.spec().systemReason())
                         .orElse("");
-        return recipes + (recipes == 1 ? " recipe" : " recipes") + " found, " + doubts
-                + " of them with something doubtful." + measures;
+        return recipes
+                + (recipes == 1 ? " recipe" : " recipes")
+                + " found, "
+                + doubts
+                + " of them with something doubtful."
+                + measures;
     }
 }

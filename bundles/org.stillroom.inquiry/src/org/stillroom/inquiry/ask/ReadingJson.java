@@ -53,7 +53,9 @@ final class ReadingJson {
         Json.put(
                 node,
                 "servesMax",
-                reading.serves().filter(s -> !s.low().equals(s.high())).map(s -> s.high().toString()));
+                reading.serves()
+                        .filter(s -> !s.low().equals(s.high()))
+                        .map(s -> s.high().toString()));
         node.set("lines", lines(version.spec().lines(), reading.inherited().size()));
         node.set("inherited", inherited(version.spec().lines(), reading.inherited().size()));
         Json.put(node, "vessel", reading.vessel().map(Vessel::word));
@@ -92,8 +94,7 @@ final class ReadingJson {
             ObjectNode alternative = Json.object();
             facts(alternative, other);
             others.add(
-                    alternative.put(
-                            "confidence", Json.number(other.confidence().probability())));
+                    alternative.put("confidence", Json.number(other.confidence().probability())));
         }
         node.set("alternatives", others);
         Json.put(node, "g", spec.grams(), 1);

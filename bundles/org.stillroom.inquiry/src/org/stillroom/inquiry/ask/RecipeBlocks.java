@@ -37,9 +37,13 @@ final class RecipeBlocks {
                         r ->
                                 blocks.add(
                                         new Block.Paragraph(
-                                                "It refers to another recipe: “" + r.words() + "” "
+                                                "It refers to another recipe: “"
+                                                        + r.words()
+                                                        + "” "
                                                         + (r.isResolved()
-                                                                ? "→ " + String.join(" → ", r.chain())
+                                                                ? "→ "
+                                                                        + String.join(
+                                                                                " → ", r.chain())
                                                                 : "(not found)"))));
         for (Doubt doubt : reading.doubts()) {
             blocks.add(new Block.Paragraph("Doubt: " + doubt.reason()));
@@ -57,8 +61,16 @@ final class RecipeBlocks {
                     case RESTRICTED -> "Restricted";
                     case CARE -> "Take care";
                 };
-        return level + ": " + caution.subject() + ". " + caution.words()
-                + " [" + caution.source().work() + "; " + caution.source().status().words() + "]";
+        return level
+                + ": "
+                + caution.subject()
+                + ". "
+                + caution.words()
+                + " ["
+                + caution.source().work()
+                + "; "
+                + caution.source().status().words()
+                + "]";
     }
 
     private static List<String> row(SpecLine line) {
@@ -72,8 +84,7 @@ final class RecipeBlocks {
                     case MEASURED -> name;
                     default -> name + " (" + kind + ")";
                 };
-        return List.of(
-                Amounts.asRead(line.line()), Amounts.resolved(line), shown, meaning, sure);
+        return List.of(Amounts.asRead(line.line()), Amounts.resolved(line), shown, meaning, sure);
     }
 
     private static java.util.Optional<String> method(Reading reading) {
@@ -84,7 +95,8 @@ final class RecipeBlocks {
                 reading.serves()
                         .map(
                                 s ->
-                                        "for " + s.low()
+                                        "for "
+                                                + s.low()
                                                 + (s.low().equals(s.high()) ? "" : "–" + s.high()))
                         .orElse("");
         String all =
@@ -93,6 +105,8 @@ final class RecipeBlocks {
                         java.util.stream.Stream.of(verbs, vessel, serves)
                                 .filter(p -> !p.isEmpty())
                                 .toList());
-        return all.isEmpty() ? java.util.Optional.empty() : java.util.Optional.of("Done: " + all + ".");
+        return all.isEmpty()
+                ? java.util.Optional.empty()
+                : java.util.Optional.of("Done: " + all + ".");
     }
 }

@@ -73,7 +73,9 @@ public final class SourcesInquiry implements Inquiry {
         List<Block> blocks = new ArrayList<>();
         blocks.add(
                 new Block.Paragraph(
-                        books.size() + " sources with " + study.versions().size()
+                        books.size()
+                                + " sources with "
+                                + study.versions().size()
                                 + " recipes, of which "
                                 + books.stream().mapToLong(SourcesInquiry::doubtful).sum()
                                 + " have something doubtful."));
@@ -111,9 +113,7 @@ public final class SourcesInquiry implements Inquiry {
         for (BookStudy book : books) {
             double year = year(book);
             String decade =
-                    year == Double.MAX_VALUE
-                            ? "undated"
-                            : (int) Math.floor(year / 10) * 10 + "s";
+                    year == Double.MAX_VALUE ? "undated" : (int) Math.floor(year / 10) * 10 + "s";
             String country =
                     book.source()
                             .bibliography()

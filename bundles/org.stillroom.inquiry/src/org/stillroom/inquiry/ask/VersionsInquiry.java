@@ -145,8 +145,7 @@ public final class VersionsInquiry implements Inquiry {
                 .flatMap(v -> v.spec().cautions().stream())
                 .distinct()
                 .sorted(
-                        java.util.Comparator.comparing(
-                                        org.stillroom.model.spec.Caution::level)
+                        java.util.Comparator.comparing(org.stillroom.model.spec.Caution::level)
                                 .thenComparing(org.stillroom.model.spec.Caution::subject))
                 .map(RecipeBlocks::words)
                 .distinct()
@@ -161,7 +160,10 @@ public final class VersionsInquiry implements Inquiry {
         ArrayNode json = Json.array();
         for (Drink drink : drinks.drinks()) {
             String first =
-                    drink.versions().stream().findFirst().map(v -> v.source().shortName()).orElse("");
+                    drink.versions().stream()
+                            .findFirst()
+                            .map(v -> v.source().shortName())
+                            .orElse("");
             String others =
                     String.join(
                             ", ",

@@ -114,7 +114,14 @@ public final class Decisions {
         String id = nextId(now);
         Assertion decision =
                 new Assertion(
-                        id, now.toString(), by, kind, source, anchor, new TreeMap<>(values), replaces);
+                        id,
+                        now.toString(),
+                        by,
+                        kind,
+                        source,
+                        anchor,
+                        new TreeMap<>(values),
+                        replaces);
         journal.append(decision);
         return decision;
     }

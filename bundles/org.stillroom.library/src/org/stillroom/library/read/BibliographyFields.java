@@ -119,8 +119,11 @@ final class BibliographyFields {
                             fields.get("trade").line(),
                             words.get(),
                             "No trade has this name; it is left out.",
-                            "Perhaps “" + nearest(words.get(), known) + "” is meant (one of "
-                                    + String.join(", ", known) + ")."));
+                            "Perhaps “"
+                                    + nearest(words.get(), known)
+                                    + "” is meant (one of "
+                                    + String.join(", ", known)
+                                    + ")."));
         }
         return trade;
     }

@@ -3,8 +3,8 @@ package org.stillroom.library.read;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
-import java.nio.charset.CodingErrorAction;
 import java.nio.charset.Charset;
+import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
@@ -56,7 +56,8 @@ record FileText(String text, String digest) {
                 throw new Refused(
                         Problem.error(
                                 id,
-                                "It holds " + size / (1024 * 1024)
+                                "It holds "
+                                        + size / (1024 * 1024)
                                         + " MB; a source of more than 32 MB is not read.",
                                 "Cut it into one file for each book."));
             }
@@ -94,7 +95,8 @@ record FileText(String text, String digest) {
                                 "Put the text into a file of its own, in UTF-8."));
             }
         }
-        int bom = bytes.length > 2 && starts(bytes, 0xEF, 0xBB) && (bytes[2] & 0xFF) == 0xBF ? 3 : 0;
+        int bom =
+                bytes.length > 2 && starts(bytes, 0xEF, 0xBB) && (bytes[2] & 0xFF) == 0xBF ? 3 : 0;
         return strict(id, bytes, bom, StandardCharsets.UTF_8);
     }
 

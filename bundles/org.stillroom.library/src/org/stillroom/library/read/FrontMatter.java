@@ -88,7 +88,8 @@ record FrontMatter(Map<String, Field> fields, List<Problem> problems) {
                                 at,
                                 name,
                                 "The field stands twice; the first one, in line "
-                                        + before.line() + ", holds.",
+                                        + before.line()
+                                        + ", holds.",
                                 "Take one of them out."));
             }
         }

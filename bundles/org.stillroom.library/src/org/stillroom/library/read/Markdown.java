@@ -69,8 +69,7 @@ final class Markdown implements SourceReader {
         }
         if (text.isBlank()) {
             problems.add(
-                    Problem.error(
-                            id, "There is no text in it.", "Put the transcription into it."));
+                    Problem.error(id, "There is no text in it.", "Put the transcription into it."));
             return new Result(Optional.empty(), problems);
         }
         FrontMatter matter = FrontMatter.parse(id, yaml, 2);
@@ -85,13 +84,10 @@ final class Markdown implements SourceReader {
 
     private static List<Mark> marks(SourceText text) {
         Parser parser =
-                Parser.builder()
-                        .includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES)
-                        .build();
+                Parser.builder().includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES).build();
         Collector collector = new Collector(text);
         parser.parse(text.toString()).accept(collector);
-        collector.marks.sort(
-                java.util.Comparator.comparing(Mark::span).thenComparing(Mark::kind));
+        collector.marks.sort(java.util.Comparator.comparing(Mark::span).thenComparing(Mark::kind));
         return collector.marks;
     }
 

@@ -41,8 +41,7 @@ final class PlainText implements SourceReader {
             problems.addAll(fields.problems());
             String digest = text.digest() + said.map(FileText::digest).orElse("");
             return new Result(
-                    Optional.of(
-                            new Source(id, b, SourceText.of(text.text()), List.of(), digest)),
+                    Optional.of(new Source(id, b, SourceText.of(text.text()), List.of(), digest)),
                     problems);
         } catch (FileText.Refused e) {
             return Result.failed(e.problem());

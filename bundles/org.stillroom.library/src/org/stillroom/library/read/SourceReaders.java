@@ -65,6 +65,8 @@ public final class SourceReaders {
 
     private Optional<SourceReader> reader(Path file) {
         String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
-        return readers.stream().filter(r -> r.endings().stream().anyMatch(name::endsWith)).findFirst();
+        return readers.stream()
+                .filter(r -> r.endings().stream().anyMatch(name::endsWith))
+                .findFirst();
     }
 }

@@ -14,9 +14,28 @@ import org.stillroom.model.text.Span;
 final class TeiBody {
 
     private static final Set<String> BLOCKS =
-            Set.of("p", "head", "item", "list", "div", "row", "cell", "l", "lg", "ab", "note",
-                    "titlePart", "docTitle", "byline", "docImprint", "trailer", "table", "front",
-                    "body", "back", "label");
+            Set.of(
+                    "p",
+                    "head",
+                    "item",
+                    "list",
+                    "div",
+                    "row",
+                    "cell",
+                    "l",
+                    "lg",
+                    "ab",
+                    "note",
+                    "titlePart",
+                    "docTitle",
+                    "byline",
+                    "docImprint",
+                    "trailer",
+                    "table",
+                    "front",
+                    "body",
+                    "back",
+                    "label");
 
     /** An element that is open. */
     private record Open(String name, String type, int start, int level) {}

@@ -11,8 +11,6 @@ final class Titles {
         String name = file.getFileName().toString();
         int dot = name.lastIndexOf('.');
         String words = (dot > 0 ? name.substring(0, dot) : name).replaceAll("[-_]+", " ").strip();
-        return words.isEmpty()
-                ? name
-                : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+        return words.isEmpty() ? name : Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 }

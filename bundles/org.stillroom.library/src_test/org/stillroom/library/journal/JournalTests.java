@@ -45,8 +45,7 @@ class JournalTests {
     void aDecisionComesBackAsItWasMade() throws IOException {
         Anchor anchor = Anchor.of(SourceText.of("two dashes of gum"), Span.of(4, 10));
         Assertion made =
-                decisions.decide(
-                        "line", "book.md", Optional.of(anchor), Map.of("measure", "dash"));
+                decisions.decide("line", "book.md", Optional.of(anchor), Map.of("measure", "dash"));
         assertEquals(List.of(made), standing());
         assertEquals("dashes", standing().get(0).anchor().orElseThrow().exact());
     }

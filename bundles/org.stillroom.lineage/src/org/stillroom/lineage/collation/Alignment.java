@@ -106,11 +106,8 @@ public record Alignment(List<Pair> pairs) {
                 return;
             }
             both[i][j] =
-                    i > 0 && j > 0
-                            ? best(i - 1, j - 1) + score(a.get(i - 1), b.get(j - 1))
-                            : NEVER;
-            first[i][j] =
-                    i > 0 ? Math.max(best(i - 1, j) - OPEN, first[i - 1][j] - EXTEND) : NEVER;
+                    i > 0 && j > 0 ? best(i - 1, j - 1) + score(a.get(i - 1), b.get(j - 1)) : NEVER;
+            first[i][j] = i > 0 ? Math.max(best(i - 1, j) - OPEN, first[i - 1][j] - EXTEND) : NEVER;
             second[i][j] =
                     j > 0 ? Math.max(best(i, j - 1) - OPEN, second[i][j - 1] - EXTEND) : NEVER;
         }

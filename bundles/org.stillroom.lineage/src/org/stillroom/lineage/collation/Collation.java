@@ -73,7 +73,8 @@ public record Collation(List<List<Token>> texts, List<List<Integer>> columns) {
         List<Integer> left = new ArrayList<>(IntStream.range(0, n).boxed().toList());
         Comparator<Integer> byWords = Comparator.comparing(i -> key(texts.get(i)));
         left.sort(
-                Comparator.comparingDouble((Integer i) -> -Math.round(1e6 * Arrays.stream(fit[i]).sum()))
+                Comparator.comparingDouble(
+                                (Integer i) -> -Math.round(1e6 * Arrays.stream(fit[i]).sum()))
                         .thenComparing(byWords));
         List<Integer> order = new ArrayList<>();
         while (!left.isEmpty()) {
@@ -139,7 +140,11 @@ public record Collation(List<List<Token>> texts, List<List<Integer>> columns) {
                             && j > 0
                             && here
                                     == best[i - 1][j - 1]
-                                            + score(texts, table.get(i - 1), placed, words.get(j - 1));
+                                            + score(
+                                                    texts,
+                                                    table.get(i - 1),
+                                                    placed,
+                                                    words.get(j - 1));
             if (both) {
                 column = table.get(--i).clone();
                 column[text] = --j;
@@ -163,8 +168,7 @@ public record Collation(List<List<Token>> texts, List<List<Integer>> columns) {
             int j) {
         double value = Double.NEGATIVE_INFINITY;
         if (i > 0 && j > 0) {
-            value =
-                    best[i - 1][j - 1] + score(texts, table.get(i - 1), placed, words.get(j - 1));
+            value = best[i - 1][j - 1] + score(texts, table.get(i - 1), placed, words.get(j - 1));
         }
         if (i > 0) {
             value = Math.max(value, best[i - 1][j] - gap(table.get(i - 1), placed));

@@ -41,7 +41,9 @@ public final class Grouping {
         for (Groups.Group group : new Groups(likeness, links).group(traits, progress)) {
             drinks.add(drink(group.members()));
         }
-        drinks.sort(Comparator.comparing(Drink::name, String.CASE_INSENSITIVE_ORDER).thenComparing(Drink::id));
+        drinks.sort(
+                Comparator.comparing(Drink::name, String.CASE_INSENSITIVE_ORDER)
+                        .thenComparing(Drink::id));
         return new Drinks(drinks);
     }
 

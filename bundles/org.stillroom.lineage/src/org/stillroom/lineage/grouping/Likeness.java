@@ -24,6 +24,7 @@ final class Likeness {
     private static final double NAME = 0.62;
     private static final double INGREDIENTS = 0.4;
     private static final double WORDING = 0.5;
+
     /** A book repeats its own phrases, and gives two names to two drinks. */
     private static final double TWO_NAMES = 0.3;
 
@@ -35,6 +36,7 @@ final class Likeness {
     private static final double REFERS = 0.4;
     private static final double NAMES = 0.1;
     private static final double CONTAINED = 0.95;
+
     /** Fewer stretches than this are no wording of its own. */
     private static final int FEWEST = 20;
 
@@ -65,10 +67,7 @@ final class Likeness {
     double between(Traits a, Traits b) {
         boolean oneBook = a.version().source().id().equals(b.version().source().id());
         double name = name(a, b);
-        double wording =
-                oneBook
-                        ? 0
-                        : (reuse(a, b) - CHANCE) / (COPIED - CHANCE);
+        double wording = oneBook ? 0 : (reuse(a, b) - CHANCE) / (COPIED - CHANCE);
         return NAME * name
                 - (oneBook && name < SAME_NAME ? TWO_NAMES : 0)
                 + INGREDIENTS * ingredients(a.ingredients(), b.ingredients())

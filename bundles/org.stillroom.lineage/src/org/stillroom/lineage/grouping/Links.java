@@ -77,8 +77,7 @@ record Links(
         return linked(different, t, members);
     }
 
-    private static boolean linked(
-            Map<String, Set<String>> pairs, Traits t, List<Traits> members) {
+    private static boolean linked(Map<String, Set<String>> pairs, Traits t, List<Traits> members) {
         Set<String> others = pairs.getOrDefault(t.version().id(), Set.of());
         return !others.isEmpty()
                 && members.stream().anyMatch(m -> others.contains(m.version().id()));

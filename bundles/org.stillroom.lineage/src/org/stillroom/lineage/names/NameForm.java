@@ -20,9 +20,11 @@ import org.stillroom.model.text.Folding;
 public record NameForm(List<String> words) {
 
     private static final Pattern BRACKETS = Pattern.compile("\\((?:r|tm|c|[ivx]+|\\d+)\\)|[®™©]");
-    private static final Pattern NUMBER = Pattern.compile("\\b(?:no|nr|number)\\.?\\s*\\d+\\b|\\b\\d+\\b");
+    private static final Pattern NUMBER =
+            Pattern.compile("\\b(?:no|nr|number)\\.?\\s*\\d+\\b|\\b\\d+\\b");
     private static final Pattern ROMAN = Pattern.compile("[ivx]{2,5}");
-    private static final Pattern POSSESSIVE = Pattern.compile("(?<=\\p{L})['’]s?\\b|(?<=s)['’](?=\\W|$)");
+    private static final Pattern POSSESSIVE =
+            Pattern.compile("(?<=\\p{L})['’]s?\\b|(?<=s)['’](?=\\W|$)");
     private static final Pattern SEPARATOR = Pattern.compile("[^\\p{L}]+");
     private static final int SHORTEST_PLURAL = 4;
 
@@ -47,13 +49,20 @@ public record NameForm(List<String> words) {
 
     /** Returns a word without its plural ending and with American endings, for comparing only. */
     private static String singular(String word) {
-        String w = word.endsWith("our") && word.length() > 5
-                ? word.substring(0, word.length() - 3) + "or"
-                : word;
-        if (w.length() < SHORTEST_PLURAL || !w.endsWith("s") || w.endsWith("ss") || w.endsWith("us")) {
+        String w =
+                word.endsWith("our") && word.length() > 5
+                        ? word.substring(0, word.length() - 3) + "or"
+                        : word;
+        if (w.length() < SHORTEST_PLURAL
+                || !w.endsWith("s")
+                || w.endsWith("ss")
+                || w.endsWith("us")) {
             return w;
         }
-        String stem = w.endsWith("ies") ? w.substring(0, w.length() - 3) + "y" : w.substring(0, w.length() - 1);
+        String stem =
+                w.endsWith("ies")
+                        ? w.substring(0, w.length() - 3) + "y"
+                        : w.substring(0, w.length() - 1);
         return stem.endsWith("our") && stem.length() > 5
                 ? stem.substring(0, stem.length() - 3) + "or"
                 : stem;

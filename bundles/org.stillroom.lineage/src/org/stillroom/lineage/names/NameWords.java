@@ -37,7 +37,8 @@ final class NameWords {
 
     private static Map<String, Entry> load() {
         try (InputStream in = NameWords.class.getResourceAsStream(FILE)) {
-            List<String> lines = new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().toList();
+            List<String> lines =
+                    new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().toList();
             Map<String, Entry> words = new HashMap<>();
             for (String line : lines) {
                 if (line.startsWith("#") || line.startsWith("word\t")) {

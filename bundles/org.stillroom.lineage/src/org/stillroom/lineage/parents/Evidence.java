@@ -69,13 +69,22 @@ record Evidence(
                 reuse >= VERBATIM && sites.substantive(earlier.tokens(), later.tokens()) < SLIP;
         int ratios = proportions.bits() > amounts ? proportions.alike() : 0;
         double cost = sites.cost(earlier.tokens(), later.tokens());
-        return new Evidence(earlier, sites, chance, bits, cost, ratios, 0, reuse, verbatim,
-                Optional.empty());
+        return new Evidence(
+                earlier, sites, chance, bits, cost, ratios, 0, reuse, verbatim, Optional.empty());
     }
 
     Evidence returning(int places, double bits) {
         return new Evidence(
-                earlier, sites, chance, this.bits - bits, cost, ratios, places, reuse, verbatim, rest);
+                earlier,
+                sites,
+                chance,
+                this.bits - bits,
+                cost,
+                ratios,
+                places,
+                reuse,
+                verbatim,
+                rest);
     }
 
     /** Returns the evidence for two sources, where they explain the text better than one. */

@@ -111,14 +111,18 @@ public final class Ranking {
         if (earlier.source().equals(later.source())) {
             return later.cites().contains(earlier.id());
         }
-        if (later.cites().contains(earlier.id()) || earlier.date().isEmpty() || later.date().isEmpty()) {
+        if (later.cites().contains(earlier.id())
+                || earlier.date().isEmpty()
+                || later.date().isEmpty()) {
             return !earlier.cites().contains(later.id());
         }
         UncertainDate a = earlier.date().get();
         UncertainDate b = later.date().get();
         boolean first = a.middleYear() < b.middleYear();
-        boolean same = a.middleYear() == b.middleYear() && texts.indexOf(earlier) < texts.indexOf(later);
-        return a.before(b) == Certainty.CERTAIN || a.before(b) == Certainty.POSSIBLE && (first || same);
+        boolean same =
+                a.middleYear() == b.middleYear() && texts.indexOf(earlier) < texts.indexOf(later);
+        return a.before(b) == Certainty.CERTAIN
+                || a.before(b) == Certainty.POSSIBLE && (first || same);
     }
 
     /**
@@ -174,11 +178,12 @@ public final class Ranking {
                             && before.stream().anyMatch(s -> s.dropped().get(gap).isEmpty());
             if (older) {
                 places++;
-                bits += settings.reversal()
-                        * plain.sites().dropped().get(g).stream()
-                                .mapToDouble(t -> Evidence.weight(t, settings))
-                                .max()
-                                .orElse(0);
+                bits +=
+                        settings.reversal()
+                                * plain.sites().dropped().get(g).stream()
+                                        .mapToDouble(t -> Evidence.weight(t, settings))
+                                        .max()
+                                        .orElse(0);
             }
         }
         return plain.returning(places, bits);
@@ -205,7 +210,8 @@ public final class Ranking {
         List<Evidence> sorted =
                 evidence.stream()
                         .sorted(
-                                Comparator.comparingDouble((Evidence e) -> -Math.round(1e6 * bits.get(e)))
+                                Comparator.comparingDouble(
+                                                (Evidence e) -> -Math.round(1e6 * bits.get(e)))
                                         .thenComparingInt(e -> -texts.indexOf(e.earlier())))
                         .toList();
         double most = Math.max(settings.prior(), sorted.isEmpty() ? 0 : bits.get(sorted.get(0)));

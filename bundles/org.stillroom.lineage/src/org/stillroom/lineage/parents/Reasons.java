@@ -55,7 +55,8 @@ final class Reasons {
             reasons.add("same order of " + number(n) + " ingredients");
         }
         if (e.ratios() > 1) {
-            reasons.add("same proportions of " + number(e.ratios()) + " ingredients in other measures");
+            reasons.add(
+                    "same proportions of " + number(e.ratios()) + " ingredients in other measures");
         }
         reasons.add(
                 String.format(
@@ -65,12 +66,17 @@ final class Reasons {
                         later.tokens().size(),
                         e.cost()));
         if (e.sites().moved() > 0) {
-            reasons.add(number(e.sites().moved()) + (e.sites().moved() == 1 ? " passage" : " passages")
-                    + " moved");
+            reasons.add(
+                    number(e.sites().moved())
+                            + (e.sites().moved() == 1 ? " passage" : " passages")
+                            + " moved");
         }
         e.rest()
                 .ifPresent(
-                        r -> reasons.add("only the beginning; the end follows " + name.apply(r.id())));
+                        r ->
+                                reasons.add(
+                                        "only the beginning; the end follows "
+                                                + name.apply(r.id())));
         against(e, certain, reasons);
         return reasons;
     }
@@ -78,7 +84,8 @@ final class Reasons {
     private static void against(Evidence e, boolean certain, List<String> reasons) {
         if (e.reversals() > 0) {
             reasons.add(
-                    "against it: in " + number(e.reversals())
+                    "against it: in "
+                            + number(e.reversals())
                             + (e.reversals() == 1 ? " place" : " places")
                             + " the later text has an older reading");
         }
@@ -101,7 +108,8 @@ final class Reasons {
             }
             if (token.kind() == Token.Kind.NUMBER) {
                 shared.add(printed(token, version));
-            } else if (token.kind() == Token.Kind.WORD && rare.test(token.value())
+            } else if (token.kind() == Token.Kind.WORD
+                    && rare.test(token.value())
                     && token.value().length() >= SHORTEST_WORD) {
                 shared.add(token.value());
             }

@@ -31,8 +31,7 @@ record Sites(boolean[] agrees, int[] opposite, List<List<Token>> dropped, int mo
         for (Alignment.Pair pair : alignment.pairs()) {
             if (pair.isBoth()) {
                 opposite[pair.second()] = pair.first();
-                agrees[pair.second()] =
-                        earlier.get(pair.first()).equals(later.get(pair.second()));
+                agrees[pair.second()] = earlier.get(pair.first()).equals(later.get(pair.second()));
             } else if (pair.second() < 0) {
                 gaps.get(at).add(pair.first());
                 left[pair.first()] = true;
@@ -49,7 +48,11 @@ record Sites(boolean[] agrees, int[] opposite, List<List<Token>> dropped, int mo
 
     /** Finds stretches that only changed their place: one change, not two of each word. */
     private static int moves(
-            List<Token> earlier, List<Token> later, int[] opposite, boolean[] agrees, boolean[] left) {
+            List<Token> earlier,
+            List<Token> later,
+            int[] opposite,
+            boolean[] agrees,
+            boolean[] left) {
         int moved = 0;
         for (int j = 0; j + 1 < later.size(); j++) {
             int best = 0;
@@ -97,7 +100,8 @@ record Sites(boolean[] agrees, int[] opposite, List<List<Token>> dropped, int mo
                 cost += Math.max(was, later.get(j).kind().weight());
             }
         }
-        return cost + dropped.stream().flatMap(List::stream).mapToDouble(t -> t.kind().weight()).sum();
+        return cost
+                + dropped.stream().flatMap(List::stream).mapToDouble(t -> t.kind().weight()).sum();
     }
 
     /** Returns the part of the changes that is not in common words. */

@@ -92,8 +92,7 @@ public record Text(
                 version.source().id(),
                 version.source().bibliography().date(),
                 Tokens.of(version),
-                Shingles.ofCharacters(
-                        version.source().text().slice(version.witness().body())),
+                Shingles.ofCharacters(version.source().text().slice(version.witness().body())),
                 order,
                 amounts,
                 version.reading()

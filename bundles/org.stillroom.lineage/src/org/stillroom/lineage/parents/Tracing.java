@@ -108,9 +108,7 @@ public final class Tracing {
 
     private Descent.Standing standing(Text later, Ranking.Result result, Ranking ranking) {
         if (result.ranked().isEmpty()) {
-            return later.date().isEmpty()
-                    ? Descent.Standing.UNPLACED
-                    : Descent.Standing.EARLIEST;
+            return later.date().isEmpty() ? Descent.Standing.UNPLACED : Descent.Standing.EARLIEST;
         }
         Evidence best = result.ranked().get(0).evidence();
         boolean cited = later.cites().contains(best.earlier().id());
@@ -119,7 +117,8 @@ public final class Tracing {
         }
         if (result.none() >= 0.5) {
             boolean earlier =
-                    result.ranked().stream().anyMatch(r -> isEarlier(r.evidence().earlier(), later));
+                    result.ranked().stream()
+                            .anyMatch(r -> isEarlier(r.evidence().earlier(), later));
             return earlier ? Descent.Standing.INDEPENDENT : Descent.Standing.EARLIEST;
         }
         if (result.margin() < TIE || leadsTo(best.earlier().id(), later.id())) {
@@ -167,11 +166,14 @@ public final class Tracing {
         String first = shown.isEmpty() ? "" : name(shown.get(0));
         String second = shown.size() < 2 ? "" : name(shown.get(1));
         String support =
-                shown.isEmpty() ? "" : String.format(Locale.ROOT, "%.0f %%", 100 * shown.get(0).support());
+                shown.isEmpty()
+                        ? ""
+                        : String.format(Locale.ROOT, "%.0f %%", 100 * shown.get(0).support());
         return switch (standing) {
             case EARLIEST -> "Nothing certainly earlier of this drink is in the library.";
             case REPRINT -> "The text of " + first + " but for accidentals.";
-            case TAKEN -> "Taken from " + first + " (support " + support + ")" + ahead(second, result);
+            case TAKEN ->
+                    "Taken from " + first + " (support " + support + ")" + ahead(second, result);
             case TIED ->
                     second.isEmpty()
                             ? "Either may have been taken from the other: " + first + "."
@@ -190,15 +192,16 @@ public final class Tracing {
                             support);
             case UNPLACED ->
                     "It bears no date, so that its place is open"
-                            + (first.isEmpty() ? "." : "; the nearest in wording is " + first + ".");
+                            + (first.isEmpty()
+                                    ? "."
+                                    : "; the nearest in wording is " + first + ".");
         };
     }
 
     private static String ahead(String second, Ranking.Result result) {
         return second.isEmpty()
                 ? ", the only earlier version."
-                : String.format(
-                        Locale.ROOT, ", %.1f edits ahead of %s.", result.margin(), second);
+                : String.format(Locale.ROOT, ", %.1f edits ahead of %s.", result.margin(), second);
     }
 
     private static String name(Candidate candidate) {

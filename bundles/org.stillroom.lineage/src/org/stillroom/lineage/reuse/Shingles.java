@@ -31,7 +31,10 @@ public record Shingles(int[] values) {
         int count = Math.max(0, words.length - length + 1);
         return of(
                 IntStream.range(0, count)
-                        .map(i -> String.join(" ", Arrays.copyOfRange(words, i, i + length)).hashCode()));
+                        .map(
+                                i ->
+                                        String.join(" ", Arrays.copyOfRange(words, i, i + length))
+                                                .hashCode()));
     }
 
     private static Shingles of(IntStream values) {

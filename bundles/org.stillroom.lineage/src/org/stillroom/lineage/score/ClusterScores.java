@@ -35,7 +35,9 @@ public record ClusterScores(
         if (truth.size() != found.size() || truth.isEmpty()) {
             throw new IllegalArgumentException(
                     "Two groupings of the same items are needed, not of "
-                            + truth.size() + " and " + found.size());
+                            + truth.size()
+                            + " and "
+                            + found.size());
         }
         Map<String, Integer> trueSizes = sizes(truth);
         Map<String, Integer> foundSizes = sizes(found);

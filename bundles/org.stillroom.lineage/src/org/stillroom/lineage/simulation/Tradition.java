@@ -11,8 +11,7 @@ import org.stillroom.lineage.parents.Text;
  * @param parents for each surviving text but the first the id of its nearest surviving ancestor
  * @param second for each text that was copied from two, the second source's nearest survivor
  */
-public record Tradition(
-        List<Text> texts, Map<String, String> parents, Map<String, String> second) {
+public record Tradition(List<Text> texts, Map<String, String> parents, Map<String, String> second) {
 
     /** Keeps the collections unchangeable. */
     public Tradition {

@@ -158,7 +158,8 @@ public final class TraditionGenerator {
             "ba", "de", "fi", "go", "hu", "ka", "le", "mi", "no", "pu"
         };
         private static final String[] MIDDLE = {
-            "rrask", "llom", "ndrin", "stev", "qup", "zzod", "mben", "rthy", "ckil", "ffu", "gwan", "xo"
+            "rrask", "llom", "ndrin", "stev", "qup", "zzod", "mben", "rthy", "ckil", "ffu", "gwan",
+            "xo"
         };
 
         private Vocabulary() {}

@@ -68,7 +68,9 @@ final class CollationTests {
         List<String> texts =
                 new ArrayList<>(
                         List.of(
-                                "The gray koala.", "The big gray koala.", "The koala lives in a tree."));
+                                "The gray koala.",
+                                "The big gray koala.",
+                                "The koala lives in a tree."));
         Set<String> expected = rows(collate(texts));
         Random random = new Random(66);
         for (int i = 0; i < 20; i++) {
@@ -105,7 +107,8 @@ final class CollationTests {
     @ValueSource(longs = {1, 2, 3, 4, 5, 6})
     void theOrderOfTheTextsChangesNothing(long seed) {
         Random random = new Random(seed);
-        String[] vocabulary = "gin rum shake strain ice lemon sugar one two jigger stir glass".split(" ");
+        String[] vocabulary =
+                "gin rum shake strain ice lemon sugar one two jigger stir glass".split(" ");
         List<String> texts = new ArrayList<>();
         List<String> first = new ArrayList<>();
         for (int i = 0; i < 14; i++) {
@@ -114,7 +117,8 @@ final class CollationTests {
         for (int t = 0; t < 5; t++) {
             List<String> copy = new ArrayList<>(first);
             for (int e = 0; e < 3; e++) {
-                copy.set(random.nextInt(copy.size()), vocabulary[random.nextInt(vocabulary.length)]);
+                copy.set(
+                        random.nextInt(copy.size()), vocabulary[random.nextInt(vocabulary.length)]);
             }
             copy.remove(random.nextInt(copy.size()));
             texts.add(String.join(" ", copy));
@@ -138,7 +142,10 @@ final class CollationTests {
             assertEquals(places(a.size()), firsts(alignment), message);
             assertEquals(
                     places(b.size()),
-                    alignment.pairs().stream().map(Alignment.Pair::second).filter(p -> p >= 0).toList(),
+                    alignment.pairs().stream()
+                            .map(Alignment.Pair::second)
+                            .filter(p -> p >= 0)
+                            .toList(),
                     message);
         }
     }

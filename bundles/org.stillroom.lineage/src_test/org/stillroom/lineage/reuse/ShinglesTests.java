@@ -22,7 +22,8 @@ final class ShinglesTests {
     void aShortRecipeIsFoundInsideALongText() {
         Shingles brief = Shingles.ofWords("one jigger rum fill with cider", 3);
         Shingles lengthy =
-                Shingles.ofWords("Take for the purser one jigger rum, fill with cider and drink", 3);
+                Shingles.ofWords(
+                        "Take for the purser one jigger rum, fill with cider and drink", 3);
         assertEquals(1, brief.contained(lengthy), 1e-12);
         assertTrue(lengthy.contained(brief) < 1);
     }
@@ -81,6 +82,7 @@ final class ShinglesTests {
     @Test
     void anAuthorIsFoundBySurnameAlone() {
         assertEquals(
-                Set.of("marl"), Names.named("As Mr. Marl has it, with lemon", Set.of("marl", "brome")));
+                Set.of("marl"),
+                Names.named("As Mr. Marl has it, with lemon", Set.of("marl", "brome")));
     }
 }

@@ -13,7 +13,8 @@ final class ClusterScoresTests {
     void sixItemsInThreeGroups() {
         ClusterScores scores =
                 ClusterScores.of(
-                        List.of("0", "0", "0", "1", "1", "2"), List.of("0", "0", "1", "1", "1", "2"));
+                        List.of("0", "0", "0", "1", "1", "2"),
+                        List.of("0", "0", "1", "1", "1", "2"));
         assertEquals(0.5, scores.pairPrecision(), 1e-12);
         assertEquals(0.5, scores.pairRecall(), 1e-12);
         assertEquals(0.5, scores.pairF1(), 1e-12);

@@ -1,10 +1,9 @@
 package org.stillroom.measures.format;
 
-import org.stillroom.model.estimate.Estimate;
-
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import org.stillroom.model.estimate.Estimate;
 
 /**
  * Writes amounts with no more digits than their uncertainty carries.

@@ -1,11 +1,10 @@
 package org.stillroom.measures.knowledge;
 
+import java.util.Optional;
+import java.util.OptionalInt;
 import org.stillroom.model.explain.Citation;
 import org.stillroom.model.number.Rational;
 import org.stillroom.model.reading.Size;
-
-import java.util.Optional;
-import java.util.OptionalInt;
 
 /**
  * One published statement about what a word of measure held.

@@ -1,15 +1,5 @@
 package org.stillroom.measures.knowledge;
 
-import org.stillroom.measures.rows.Row;
-import org.stillroom.measures.rows.Nearest;
-import org.stillroom.measures.knowledge.Authority.Content;
-import org.stillroom.measures.knowledge.Authority.Role;
-import org.stillroom.measures.place.Gazetteer;
-import org.stillroom.model.explain.Citation;
-import org.stillroom.model.explain.Problem;
-import org.stillroom.model.number.Rational;
-import org.stillroom.model.reading.Size;
-
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -19,6 +9,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.stillroom.measures.knowledge.Authority.Content;
+import org.stillroom.measures.knowledge.Authority.Role;
+import org.stillroom.measures.place.Gazetteer;
+import org.stillroom.measures.rows.Nearest;
+import org.stillroom.measures.rows.Row;
+import org.stillroom.model.explain.Citation;
+import org.stillroom.model.explain.Problem;
+import org.stillroom.model.number.Rational;
+import org.stillroom.model.reading.Size;
 
 /**
  * Reads statements about measures from rows; the form is described in {@code

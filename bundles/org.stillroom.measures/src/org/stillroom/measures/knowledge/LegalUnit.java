@@ -1,11 +1,9 @@
 package org.stillroom.measures.knowledge;
 
-import org.stillroom.measures.knowledge.MeasureSystem;
-import org.stillroom.model.explain.Citation;
-import org.stillroom.model.number.Rational;
-
 import java.util.List;
 import java.util.OptionalInt;
+import org.stillroom.model.explain.Citation;
+import org.stillroom.model.number.Rational;
 
 /**
  * A unit that a law or a standard defines exactly.

@@ -1,8 +1,7 @@
 package org.stillroom.measures.knowledge;
 
-import org.stillroom.model.number.Rational;
-
 import java.util.Optional;
+import org.stillroom.model.number.Rational;
 
 /**
  * A word of measure in its canonical, singular form.

@@ -1,11 +1,5 @@
 package org.stillroom.measures.knowledge;
 
-import org.stillroom.measures.rows.Row;
-import org.stillroom.measures.rows.Rows;
-import org.stillroom.measures.rows.Nearest;
-import org.stillroom.model.number.Rational;
-import org.stillroom.model.text.Folding;
-
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -14,6 +8,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.stillroom.measures.rows.Nearest;
+import org.stillroom.measures.rows.Row;
+import org.stillroom.measures.rows.Rows;
+import org.stillroom.model.number.Rational;
+import org.stillroom.model.text.Folding;
 
 /** The vocabulary of measures: canonical words, and the spellings that lead to them. */
 public final class MeasureWords {

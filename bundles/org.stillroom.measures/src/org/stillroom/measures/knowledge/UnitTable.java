@@ -1,10 +1,5 @@
 package org.stillroom.measures.knowledge;
 
-import org.stillroom.measures.rows.Row;
-import org.stillroom.measures.rows.Rows;
-import org.stillroom.measures.knowledge.MeasureSystem;
-import org.stillroom.model.number.Rational;
-
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -12,6 +7,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.stillroom.measures.rows.Row;
+import org.stillroom.measures.rows.Rows;
+import org.stillroom.model.number.Rational;
 
 /** The legal and standard units, each resolved by exact arithmetic to millilitres or grams. */
 public final class UnitTable {

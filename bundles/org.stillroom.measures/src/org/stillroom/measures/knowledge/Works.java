@@ -1,14 +1,13 @@
 package org.stillroom.measures.knowledge;
 
-import org.stillroom.measures.rows.Row;
-import org.stillroom.measures.rows.Rows;
-import org.stillroom.model.explain.Citation;
-
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.stillroom.measures.rows.Row;
+import org.stillroom.measures.rows.Rows;
+import org.stillroom.model.explain.Citation;
 
 /** The published works that our statements come from, by their key. */
 public final class Works {

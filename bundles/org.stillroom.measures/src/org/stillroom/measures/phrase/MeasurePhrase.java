@@ -1,5 +1,9 @@
 package org.stillroom.measures.phrase;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.stillroom.measures.Matter;
 import org.stillroom.measures.knowledge.MeasureWord;
 import org.stillroom.measures.knowledge.MeasureWords;
@@ -7,11 +11,6 @@ import org.stillroom.measures.rows.Rows;
 import org.stillroom.model.number.Rational;
 import org.stillroom.model.reading.Size;
 import org.stillroom.model.text.Folding;
-
-import java.util.Arrays;
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * A phrase of measure taken apart: “1½ small wine-glassfuls of gum”.

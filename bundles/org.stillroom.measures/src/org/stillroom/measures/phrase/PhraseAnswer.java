@@ -1,12 +1,11 @@
 package org.stillroom.measures.phrase;
 
+import java.util.List;
+import java.util.Optional;
 import org.stillroom.measures.MeasureMeaning;
 import org.stillroom.measures.knowledge.Dimension;
 import org.stillroom.model.estimate.Estimate;
 import org.stillroom.model.source.Circumstances;
-
-import java.util.List;
-import java.util.Optional;
 
 /** What a phrase of measure comes to in given circumstances. */
 public sealed interface PhraseAnswer {

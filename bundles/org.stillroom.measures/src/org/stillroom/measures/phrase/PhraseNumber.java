@@ -1,12 +1,11 @@
 package org.stillroom.measures.phrase;
 
-import org.stillroom.model.number.Rational;
-
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.stillroom.model.number.Rational;
 
 /**
  * Reads the number at the head of a phrase: “1½”, “1 1/2”, “two or three”, “half a”, “a”.

@@ -1,5 +1,7 @@
 package org.stillroom.measures.phrase;
 
+import java.util.List;
+import java.util.Optional;
 import org.stillroom.measures.MeasureMeaning;
 import org.stillroom.measures.MeasureMeaning.Measured;
 import org.stillroom.measures.MeasureQuestion;
@@ -9,9 +11,6 @@ import org.stillroom.model.estimate.Estimate;
 import org.stillroom.model.estimate.Origin;
 import org.stillroom.model.number.Rational;
 import org.stillroom.model.source.Circumstances;
-
-import java.util.List;
-import java.util.Optional;
 
 /** Answers phrases of measure: amounts, strengths and syrups. */
 public final class Phrases {

@@ -1,18 +1,5 @@
 package org.stillroom.measures.phrase;
 
-import org.stillroom.measures.rows.Row;
-import org.stillroom.measures.rows.Rows;
-import org.stillroom.measures.phrase.PhraseAnswer.Strength;
-import org.stillroom.measures.phrase.PhraseAnswer.StrengthReading;
-import org.stillroom.measures.physics.Proof;
-import org.stillroom.measures.physics.Traps;
-import org.stillroom.measures.place.Gazetteer;
-import org.stillroom.measures.place.Locality;
-import org.stillroom.measures.system.Where;
-import org.stillroom.measures.system.YearRange;
-import org.stillroom.model.source.Circumstances;
-import org.stillroom.model.text.Folding;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -21,6 +8,18 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.stillroom.measures.phrase.PhraseAnswer.Strength;
+import org.stillroom.measures.phrase.PhraseAnswer.StrengthReading;
+import org.stillroom.measures.physics.Proof;
+import org.stillroom.measures.physics.Traps;
+import org.stillroom.measures.place.Gazetteer;
+import org.stillroom.measures.place.Locality;
+import org.stillroom.measures.rows.Row;
+import org.stillroom.measures.rows.Rows;
+import org.stillroom.measures.system.Where;
+import org.stillroom.measures.system.YearRange;
+import org.stillroom.model.source.Circumstances;
+import org.stillroom.model.text.Folding;
 
 /** Reads phrases about the strength of spirits; a bare “proof” is never settled silently. */
 final class StrengthPhrases {

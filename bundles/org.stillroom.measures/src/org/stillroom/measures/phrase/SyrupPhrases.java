@@ -1,13 +1,5 @@
 package org.stillroom.measures.phrase;
 
-import org.stillroom.measures.phrase.PhraseAnswer.Syrup;
-import org.stillroom.measures.phrase.PhraseAnswer.SyrupReading;
-import org.stillroom.measures.physics.SugarSolution;
-import org.stillroom.measures.physics.Traps;
-import org.stillroom.measures.system.YearRange;
-import org.stillroom.model.source.Circumstances;
-import org.stillroom.model.text.Folding;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -15,6 +7,13 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.stillroom.measures.phrase.PhraseAnswer.Syrup;
+import org.stillroom.measures.phrase.PhraseAnswer.SyrupReading;
+import org.stillroom.measures.physics.SugarSolution;
+import org.stillroom.measures.physics.Traps;
+import org.stillroom.measures.system.YearRange;
+import org.stillroom.model.source.Circumstances;
+import org.stillroom.model.text.Folding;
 
 /** Reads phrases about the strength of syrups; the constant of a Baumé degree is always shown. */
 final class SyrupPhrases {

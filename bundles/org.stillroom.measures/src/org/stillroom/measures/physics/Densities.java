@@ -1,15 +1,14 @@
 package org.stillroom.measures.physics;
 
-import org.stillroom.measures.rows.Row;
-import org.stillroom.measures.rows.Rows;
-import org.stillroom.measures.knowledge.Works;
-import org.stillroom.model.estimate.Estimate;
-import org.stillroom.model.estimate.Origin;
-import org.stillroom.model.explain.Citation;
-
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.stillroom.measures.knowledge.Works;
+import org.stillroom.measures.rows.Row;
+import org.stillroom.measures.rows.Rows;
+import org.stillroom.model.estimate.Estimate;
+import org.stillroom.model.estimate.Origin;
+import org.stillroom.model.explain.Citation;
 
 /** Densities of common stuffs in g/ml, for going between mass and volume. */
 public final class Densities {

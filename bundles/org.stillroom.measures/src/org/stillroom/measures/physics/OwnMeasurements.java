@@ -1,10 +1,9 @@
 package org.stillroom.measures.physics;
 
-import org.stillroom.model.estimate.Estimate;
-import org.stillroom.model.estimate.Origin;
-
 import java.util.Arrays;
 import java.util.List;
+import org.stillroom.model.estimate.Estimate;
+import org.stillroom.model.estimate.Origin;
 
 /**
  * Measurements of the user's own, such as the juice of their half lemons, with what was known

@@ -1,14 +1,13 @@
 package org.stillroom.measures.physics;
 
+import java.util.List;
+import java.util.Optional;
+import org.stillroom.measures.knowledge.Works;
 import org.stillroom.measures.rows.Row;
 import org.stillroom.measures.rows.Rows;
-import org.stillroom.measures.knowledge.Works;
 import org.stillroom.model.estimate.Estimate;
 import org.stillroom.model.explain.Citation;
 import org.stillroom.model.number.Rational;
-
-import java.util.List;
-import java.util.Optional;
 
 /**
  * How many standard drinks or units a volume of alcohol makes, by country.

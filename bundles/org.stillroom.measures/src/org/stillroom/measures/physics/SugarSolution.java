@@ -1,11 +1,10 @@
 package org.stillroom.measures.physics;
 
+import java.util.List;
 import org.hipparchus.analysis.interpolation.SplineInterpolator;
 import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
 import org.stillroom.measures.rows.Row;
 import org.stillroom.measures.rows.Rows;
-
-import java.util.List;
 
 /**
  * Solutions of cane sugar: degrees Brix, density, grams to the litre, and Baumé.

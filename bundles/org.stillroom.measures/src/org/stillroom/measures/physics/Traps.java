@@ -1,11 +1,10 @@
 package org.stillroom.measures.physics;
 
+import java.util.List;
+import org.stillroom.measures.knowledge.Works;
 import org.stillroom.measures.rows.Row;
 import org.stillroom.measures.rows.Rows;
-import org.stillroom.measures.knowledge.Works;
 import org.stillroom.model.explain.Citation;
-
-import java.util.List;
 
 /** Published figures about strength, syrup, drinks and dilution that are known to mislead. */
 public final class Traps {

@@ -1,12 +1,5 @@
 package org.stillroom.measures.place;
 
-import org.stillroom.measures.rows.Nearest;
-import org.stillroom.measures.rows.Row;
-import org.stillroom.measures.rows.Rows;
-import org.stillroom.model.explain.Problem;
-import org.stillroom.model.source.Place;
-import org.stillroom.model.text.Folding;
-
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -14,6 +7,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.stillroom.measures.rows.Nearest;
+import org.stillroom.measures.rows.Row;
+import org.stillroom.measures.rows.Rows;
+import org.stillroom.model.explain.Problem;
+import org.stillroom.model.source.Place;
+import org.stillroom.model.text.Folding;
 
 /**
  * Towns, regions and countries where books of drinks were written or printed.

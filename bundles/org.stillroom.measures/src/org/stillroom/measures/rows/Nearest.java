@@ -1,10 +1,9 @@
 package org.stillroom.measures.rows;
 
-import org.apache.commons.text.similarity.JaroWinklerSimilarity;
-
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import org.apache.commons.text.similarity.JaroWinklerSimilarity;
 
 /** Finds the words that were most likely meant; Jaro–Winkler similarity of Apache Commons Text. */
 public final class Nearest {

@@ -1,13 +1,12 @@
 package org.stillroom.measures.rows;
 
-import org.stillroom.model.explain.Problem;
-import org.stillroom.model.number.Rational;
-
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
+import org.stillroom.model.explain.Problem;
+import org.stillroom.model.number.Rational;
 
 /**
  * One row of a knowledge file.

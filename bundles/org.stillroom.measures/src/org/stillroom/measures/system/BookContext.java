@@ -1,11 +1,10 @@
 package org.stillroom.measures.system;
 
-import org.stillroom.measures.knowledge.Authority;
-
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.stillroom.measures.knowledge.Authority;
 
 /**
  * What a book tells about its own measures, and what the user decided about them.

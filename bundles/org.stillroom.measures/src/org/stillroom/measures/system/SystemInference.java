@@ -1,15 +1,5 @@
 package org.stillroom.measures.system;
 
-import org.stillroom.measures.knowledge.MeasureSystem;
-import org.stillroom.measures.knowledge.Authority;
-import org.stillroom.measures.knowledge.Dimension;
-import org.stillroom.measures.knowledge.UnitTable;
-import org.stillroom.measures.place.Locality;
-import org.stillroom.measures.system.Systems.Clue;
-import org.stillroom.measures.system.Systems.Era;
-import org.stillroom.model.explain.Explanation;
-import org.stillroom.model.source.Trade;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -20,6 +10,15 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.stillroom.measures.knowledge.Authority;
+import org.stillroom.measures.knowledge.Dimension;
+import org.stillroom.measures.knowledge.MeasureSystem;
+import org.stillroom.measures.knowledge.UnitTable;
+import org.stillroom.measures.place.Locality;
+import org.stillroom.measures.system.Systems.Clue;
+import org.stillroom.measures.system.Systems.Era;
+import org.stillroom.model.explain.Explanation;
+import org.stillroom.model.source.Trade;
 
 /**
  * Judges which system of measures a book used, by Bayes' rule.

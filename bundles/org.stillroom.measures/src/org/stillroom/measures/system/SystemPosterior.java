@@ -1,14 +1,13 @@
 package org.stillroom.measures.system;
 
-import org.stillroom.measures.knowledge.MeasureSystem;
-import org.stillroom.model.explain.Explanation;
-
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.stillroom.measures.knowledge.MeasureSystem;
+import org.stillroom.model.explain.Explanation;
 
 /**
  * How likely each system of measures is for a book.

@@ -1,13 +1,5 @@
 package org.stillroom.measures.system;
 
-import org.stillroom.measures.knowledge.MeasureSystem;
-import org.stillroom.measures.rows.Row;
-import org.stillroom.measures.rows.Rows;
-import org.stillroom.measures.knowledge.Works;
-import org.stillroom.model.explain.Citation;
-import org.stillroom.model.number.Rational;
-import org.stillroom.model.source.Trade;
-
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -16,6 +8,13 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.stillroom.measures.knowledge.MeasureSystem;
+import org.stillroom.measures.knowledge.Works;
+import org.stillroom.measures.rows.Row;
+import org.stillroom.measures.rows.Rows;
+import org.stillroom.model.explain.Citation;
+import org.stillroom.model.number.Rational;
+import org.stillroom.model.source.Trade;
 
 /** What is known of which system was in use where, when and in what trade. */
 public final class Systems {

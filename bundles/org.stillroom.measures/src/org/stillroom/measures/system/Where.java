@@ -1,13 +1,12 @@
 package org.stillroom.measures.system;
 
+import java.util.Locale;
+import java.util.Optional;
 import org.stillroom.measures.place.Gazetteer;
 import org.stillroom.measures.place.Locality;
 import org.stillroom.model.source.Circumstances;
 import org.stillroom.model.source.Place;
 import org.stillroom.model.source.Trade;
-
-import java.util.Locale;
-import java.util.Optional;
 
 /**
  * Circumstances with the place looked up and the date as whole years.

@@ -1,10 +1,9 @@
 package org.stillroom.measures.system;
 
-import org.stillroom.model.date.UncertainDate;
-
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import org.stillroom.model.date.UncertainDate;
 
 /**
  * A stretch of whole years.

@@ -3,13 +3,12 @@ package org.stillroom.measures.format;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.stillroom.model.estimate.Estimate;
-
 import java.math.BigDecimal;
 import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.stillroom.model.estimate.Estimate;
 
 class AmountFormatTests {
 

@@ -3,16 +3,15 @@ package org.stillroom.measures.knowledge;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.stillroom.measures.MeasureTable;
 import org.stillroom.model.explain.Problem;
 import org.stillroom.model.source.Circumstances;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.Random;
 
 class BadRowsTests {
 

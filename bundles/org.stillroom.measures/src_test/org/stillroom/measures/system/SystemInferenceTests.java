@@ -4,18 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.stillroom.measures.knowledge.MeasureSystem;
-import org.junit.jupiter.api.Assumptions;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import org.stillroom.measures.MeasureTable;
-import org.stillroom.measures.knowledge.MeasureWord;
-import org.stillroom.model.date.UncertainDate;
-import org.stillroom.model.source.Circumstances;
-import org.stillroom.model.source.Place;
-import org.stillroom.model.source.Trade;
-
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -29,6 +17,17 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.stillroom.measures.MeasureTable;
+import org.stillroom.measures.knowledge.MeasureSystem;
+import org.stillroom.measures.knowledge.MeasureWord;
+import org.stillroom.model.date.UncertainDate;
+import org.stillroom.model.source.Circumstances;
+import org.stillroom.model.source.Place;
+import org.stillroom.model.source.Trade;
 
 class SystemInferenceTests {
 

@@ -105,8 +105,7 @@ final class EdtfParser {
         for (Part p : parts) {
             hull = hull(hull, p);
         }
-        UncertainDate.Form form =
-                oneOf ? UncertainDate.Form.ONE_OF : UncertainDate.Form.ALL_OF;
+        UncertainDate.Form form = oneOf ? UncertainDate.Form.ONE_OF : UncertainDate.Form.ALL_OF;
         return Optional.of(make(edtf, form, hull));
     }
 
@@ -138,10 +137,7 @@ final class EdtfParser {
         Optional<LocalDate> last =
                 a.latest().flatMap(x -> b.latest().map(y -> x.isAfter(y) ? x : y));
         return new Part(
-                first,
-                last,
-                a.uncertain() || b.uncertain(),
-                a.approximate() || b.approximate());
+                first, last, a.uncertain() || b.uncertain(), a.approximate() || b.approximate());
     }
 
     private static Optional<Part> single(String words) {

@@ -138,7 +138,8 @@ public final class UncertainDate {
 
     /** Tells whether this date and another have a day in common. */
     public Certainty overlaps(UncertainDate other) {
-        boolean apart = before(other) == Certainty.CERTAIN || other.before(this) == Certainty.CERTAIN;
+        boolean apart =
+                before(other) == Certainty.CERTAIN || other.before(this) == Certainty.CERTAIN;
         if (apart) {
             return Certainty.NO;
         }

@@ -40,8 +40,7 @@ public final class Estimate {
         if (known == null) {
             SortedMap<String, Origin> origins = new TreeMap<>();
             formula.collect(origins);
-            double[] ends =
-                    origins.size() <= CORNERS ? corners(origins) : formula.interval();
+            double[] ends = origins.size() <= CORNERS ? corners(origins) : formula.interval();
             known = new Limits(origins, Math.min(ends[0], likely), Math.max(ends[1], likely));
             limits = known;
         }

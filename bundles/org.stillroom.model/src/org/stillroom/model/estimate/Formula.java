@@ -50,8 +50,12 @@ sealed interface Formula {
             Origin known = origins.putIfAbsent(origin.name(), origin);
             if (known != null && !known.equals(origin)) {
                 throw new IllegalArgumentException(
-                        "Two unknowns are both called " + origin.name() + ": "
-                                + known + " and " + origin);
+                        "Two unknowns are both called "
+                                + origin.name()
+                                + ": "
+                                + known
+                                + " and "
+                                + origin);
             }
         }
     }

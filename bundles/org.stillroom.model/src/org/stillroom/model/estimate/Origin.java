@@ -29,8 +29,13 @@ public record Origin(String name, double low, double likely, double high, Shape 
     public Origin {
         if (!(low <= likely && likely <= high) || !Double.isFinite(low + high)) {
             throw new IllegalArgumentException(
-                    name + ": low ≤ likely ≤ high is needed, not "
-                            + low + ", " + likely + ", " + high);
+                    name
+                            + ": low ≤ likely ≤ high is needed, not "
+                            + low
+                            + ", "
+                            + likely
+                            + ", "
+                            + high);
         }
     }
 
@@ -57,8 +62,12 @@ public record Origin(String name, double low, double likely, double high, Shape 
             case PERT -> Math.sqrt((mean() - low) * (high - mean()) / 7);
             case TRIANGULAR ->
                     Math.sqrt(
-                            (low * low + likely * likely + high * high
-                                            - low * likely - low * high - likely * high)
+                            (low * low
+                                            + likely * likely
+                                            + high * high
+                                            - low * likely
+                                            - low * high
+                                            - likely * high)
                                     / 18);
             case RECTANGULAR -> (high - low) / Math.sqrt(12);
         };

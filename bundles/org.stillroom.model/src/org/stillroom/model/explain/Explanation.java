@@ -10,8 +10,7 @@ import java.util.Optional;
  * @param because what it rests on, in order of importance
  * @param source where it was published, if it was
  */
-public record Explanation(
-        String statement, List<Explanation> because, Optional<Citation> source) {
+public record Explanation(String statement, List<Explanation> because, Optional<Citation> source) {
 
     /** Keeps the reasons as an unchangeable list. */
     public Explanation {
@@ -43,8 +42,12 @@ public record Explanation(
     private void write(StringBuilder out, int level) {
         out.append("  ".repeat(level)).append(statement);
         source.ifPresent(
-                c -> out.append(" [").append(c.work()).append("; ")
-                        .append(c.status().words()).append(']'));
+                c ->
+                        out.append(" [")
+                                .append(c.work())
+                                .append("; ")
+                                .append(c.status().words())
+                                .append(']'));
         out.append('\n');
         because.forEach(e -> e.write(out, level + 1));
     }

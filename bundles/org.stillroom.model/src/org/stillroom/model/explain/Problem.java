@@ -34,8 +34,7 @@ public record Problem(
     }
 
     /** Returns an error about a line of a file. */
-    public static Problem error(
-            String file, int line, String words, String reason, String remedy) {
+    public static Problem error(String file, int line, String words, String reason, String remedy) {
         return new Problem(Severity.ERROR, file, OptionalInt.of(line), words, reason, remedy);
     }
 

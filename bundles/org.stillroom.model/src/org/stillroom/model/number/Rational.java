@@ -100,9 +100,7 @@ public final class Rational implements Comparable<Rational> {
     /** Returns the sum. */
     public Rational plus(Rational other) {
         return of(
-                numerator
-                        .multiply(other.denominator)
-                        .add(other.numerator.multiply(denominator)),
+                numerator.multiply(other.denominator).add(other.numerator.multiply(denominator)),
                 denominator.multiply(other.denominator));
     }
 
@@ -113,14 +111,12 @@ public final class Rational implements Comparable<Rational> {
 
     /** Returns the product. */
     public Rational times(Rational other) {
-        return of(
-                numerator.multiply(other.numerator), denominator.multiply(other.denominator));
+        return of(numerator.multiply(other.numerator), denominator.multiply(other.denominator));
     }
 
     /** Returns the quotient; the other must not be 0. */
     public Rational dividedBy(Rational other) {
-        return of(
-                numerator.multiply(other.denominator), denominator.multiply(other.numerator));
+        return of(numerator.multiply(other.denominator), denominator.multiply(other.numerator));
     }
 
     /** Returns the number with the other sign. */

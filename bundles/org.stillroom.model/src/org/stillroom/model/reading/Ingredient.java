@@ -11,8 +11,7 @@ import org.stillroom.model.text.Span;
  * @param senses ids of what it may mean in the thesaurus, likeliest first; empty where unknown
  * @param preparations words about how it is prepared (“grated”, “dissolved in water”)
  */
-public record Ingredient(
-        String name, Span span, List<String> senses, List<String> preparations) {
+public record Ingredient(String name, Span span, List<String> senses, List<String> preparations) {
 
     /** Keeps the lists unchangeable. */
     public Ingredient {

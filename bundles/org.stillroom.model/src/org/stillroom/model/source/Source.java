@@ -25,19 +25,22 @@ public record Source(
     /** Returns a name for tables: the author’s last word, or the title, and the date. */
     public String shortName() {
         String when =
-                bibliography.date().map(d -> " " + d.toText().replaceFirst("^the ", "")).orElse(", undated");
+                bibliography
+                        .date()
+                        .map(d -> " " + d.toText().replaceFirst("^the ", ""))
+                        .orElse(", undated");
         return who() + when;
     }
 
     private String who() {
         String author = bibliography.author().orElse("").replaceFirst("[,;(].*", "").strip();
         String bare = author.replaceFirst("^(?i)(?:the|an|a) ", "");
-        boolean nobody =
-                bare.isEmpty() || bare.matches("(?i)anon(?:ymous)?\\.?|various.*|unknown");
+        boolean nobody = bare.isEmpty() || bare.matches("(?i)anon(?:ymous)?\\.?|various.*|unknown");
         if (nobody) {
             return shortened(bibliography.title());
         }
-        boolean person = bare.equals(author) && !bare.matches("(?i).*(?:hotel|committee|house)\\b.*");
+        boolean person =
+                bare.equals(author) && !bare.matches("(?i).*(?:hotel|committee|house)\\b.*");
         return person ? bare.substring(bare.lastIndexOf(' ') + 1) : shortened(bare);
     }
 

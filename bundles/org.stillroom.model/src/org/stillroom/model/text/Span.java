@@ -14,7 +14,8 @@ public record Span(int start, int end) implements Comparable<Span> {
     /** Refuses a negative start and an end before the start. */
     public Span {
         if (start < 0 || end < start) {
-            throw new IllegalArgumentException("A span runs forward from 0, not " + start + "–" + end);
+            throw new IllegalArgumentException(
+                    "A span runs forward from 0, not " + start + "–" + end);
         }
     }
 

@@ -73,8 +73,20 @@ class UncertainDateTests {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "", "c. 1862", "186", "1862-13", "1862-02-30", "1862/1861", "[1862", "XXXX",
-                "1862-4", "12-04-1862", "/", "{..}", "Y1985", "1985-04-12T25:00:00"
+                "",
+                "c. 1862",
+                "186",
+                "1862-13",
+                "1862-02-30",
+                "1862/1861",
+                "[1862",
+                "XXXX",
+                "1862-4",
+                "12-04-1862",
+                "/",
+                "{..}",
+                "Y1985",
+                "1985-04-12T25:00:00"
             })
     void whatIsNotEdtfIsRefused(String words) {
         assertEquals(Optional.empty(), UncertainDate.parse(words));

@@ -46,13 +46,10 @@ class EstimateTests {
         Estimate spirit = Estimate.of(Origin.pert("v1", 50, 57, 71));
         Estimate sour = Estimate.of(Origin.pert("v2", 12, 20, 30));
         Estimate sweet = Estimate.of(Origin.pert("v3", 10, 15, 20));
-        Estimate strength =
-                Estimate.of(new Origin("a", .40, .45, .50, Origin.Shape.RECTANGULAR));
+        Estimate strength = Estimate.of(new Origin("a", .40, .45, .50, Origin.Shape.RECTANGULAR));
         Estimate dilution = Estimate.of(Origin.pert("d", .15, .25, .35));
-        Estimate all =
-                spirit.plus(sour).plus(sweet).times(Estimate.exact(1).plus(dilution));
-        Distribution d =
-                new MonteCarlo(200_000).propagate(spirit.times(strength).dividedBy(all));
+        Estimate all = spirit.plus(sour).plus(sweet).times(Estimate.exact(1).plus(dilution));
+        Distribution d = new MonteCarlo(200_000).propagate(spirit.times(strength).dividedBy(all));
         assertEquals(.2243, d.mean(), .0005);
         assertEquals(.0193, d.uncertainty(), .0005);
         assertEquals(.189, d.low(), .001);

@@ -66,7 +66,9 @@ public record Decided(Source source, List<Assertion> decisions) {
                         .map(source.text()::lineAt)
                         .orElse(1),
                 words(decision),
-                "The words that a correction of " + decision.at() + " is about cannot be found again.",
+                "The words that a correction of "
+                        + decision.at()
+                        + " is about cannot be found again.",
                 "Make the correction again on the words as they stand now, or take it back.");
     }
 

@@ -42,7 +42,15 @@ public final class LineCorrections {
         List<Reading> corrected = new ArrayList<>(readings);
         for (Assertion correction : corrections) {
             decided.place(correction, problems)
-                    .ifPresent(span -> carryOut(corrected, source, decided, correction, span, problems));
+                    .ifPresent(
+                            span ->
+                                    carryOut(
+                                            corrected,
+                                            source,
+                                            decided,
+                                            correction,
+                                            span,
+                                            problems));
         }
         return corrected;
     }
@@ -61,7 +69,9 @@ public final class LineCorrections {
         if (i == readings.size()) {
             problems.add(
                     decided.refused(
-                            correction, span, "The corrected words stand in no recipe.",
+                            correction,
+                            span,
+                            "The corrected words stand in no recipe.",
                             "Cut the page so that they belong to one."));
             return;
         }
@@ -69,7 +79,9 @@ public final class LineCorrections {
         if (wrong.isPresent()) {
             problems.add(
                     decided.refused(
-                            correction, span, "“" + wrong.get() + "” is not a number.",
+                            correction,
+                            span,
+                            "“" + wrong.get() + "” is not a number.",
                             "Write it as 2, 1/2 or 1 1/2."));
             return;
         }
@@ -121,15 +133,28 @@ public final class LineCorrections {
 
     private static ReadingLine blank(Source source, Span span) {
         return new ReadingLine(
-                source.text().slice(span), span, LineKind.MEASURED, Amount.UNSTATED, "unstated",
-                Optional.empty(), Optional.empty(), Optional.empty(), Confidence.of(1), List.of());
+                source.text().slice(span),
+                span,
+                LineKind.MEASURED,
+                Amount.UNSTATED,
+                "unstated",
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Confidence.of(1),
+                List.of());
     }
 
     private static ReadingLine corrected(
             ReadingLine line, Source source, Assertion correction, Span span) {
         LineKind kind =
-                correction.value("kind")
-                        .flatMap(v -> Stream.of(LineKind.values()).filter(k -> k.word().equals(v)).findFirst())
+                correction
+                        .value("kind")
+                        .flatMap(
+                                v ->
+                                        Stream.of(LineKind.values())
+                                                .filter(k -> k.word().equals(v))
+                                                .findFirst())
                         .orElse(line.kind());
         Optional<Size> size = correction.value("size").map(Size::of).orElse(line.size());
         Span hull = line.span().hull(span);
@@ -179,7 +204,9 @@ public final class LineCorrections {
         String words = name.get().strip().toLowerCase(Locale.ROOT);
         Span at = line.ingredient().map(Ingredient::span).orElse(span);
         List<String> kept =
-                line.ingredient().filter(i -> i.name().equals(words)).map(Ingredient::senses)
+                line.ingredient()
+                        .filter(i -> i.name().equals(words))
+                        .map(Ingredient::senses)
                         .orElse(List.of());
         List<String> preparations =
                 line.ingredient().map(Ingredient::preparations).orElse(List.of());
@@ -189,7 +216,16 @@ public final class LineCorrections {
 
     private static Reading withLines(Reading r, List<ReadingLine> lines) {
         return new Reading(
-                r.witness(), r.genre(), lines, r.inherited(), r.steps(), r.vessels(), r.serves(),
-                r.reference(), r.temperature(), r.doubts(), r.confidence());
+                r.witness(),
+                r.genre(),
+                lines,
+                r.inherited(),
+                r.steps(),
+                r.vessels(),
+                r.serves(),
+                r.reference(),
+                r.temperature(),
+                r.doubts(),
+                r.confidence());
     }
 }

@@ -81,7 +81,8 @@ public final class Reanchoring {
 
     private static int commonEnd(String all, int index, String prefix) {
         int n = 0;
-        while (n < prefix.length() && index - n > 0
+        while (n < prefix.length()
+                && index - n > 0
                 && all.charAt(index - 1 - n) == prefix.charAt(prefix.length() - 1 - n)) {
             n++;
         }
@@ -90,7 +91,8 @@ public final class Reanchoring {
 
     private static int commonStart(String all, int index, String suffix) {
         int n = 0;
-        while (n < suffix.length() && index + n < all.length()
+        while (n < suffix.length()
+                && index + n < all.length()
                 && all.charAt(index + n) == suffix.charAt(n)) {
             n++;
         }

@@ -120,20 +120,31 @@ final class Assembler {
             return false;
         }
         String opening = opening(unit);
-        boolean goesOn = opening.startsWith("this ") || opening.startsWith("it ")
-                || opening.startsWith("these ") || opening.startsWith("n.b")
-                || opening.startsWith("serve") || opening.startsWith("note")
-                || opening.startsWith("obs") || opening.startsWith("time")
-                || opening.startsWith("average") || opening.startsWith("sufficient")
-                || opening.startsWith("seasonable") || opening.startsWith("mode");
+        boolean goesOn =
+                opening.startsWith("this ")
+                        || opening.startsWith("it ")
+                        || opening.startsWith("these ")
+                        || opening.startsWith("n.b")
+                        || opening.startsWith("serve")
+                        || opening.startsWith("note")
+                        || opening.startsWith("obs")
+                        || opening.startsWith("time")
+                        || opening.startsWith("average")
+                        || opening.startsWith("sufficient")
+                        || opening.startsWith("seasonable")
+                        || opening.startsWith("mode");
         return goesOn && score.words() <= 2 * LONG && score.narrative() <= 3
                 || score.words() <= SHORT && score.narrative() <= 1 && unit.indent() > 0
-                || score.words() <= SHORT && score.narrative() == 0 && score.value() > 0.05
+                || score.words() <= SHORT
+                        && score.narrative() == 0
+                        && score.value() > 0.05
                         && !opening.startsWith("*");
     }
 
     private static boolean isMeasures(BodyScore score) {
-        return score.amounts() >= 3 && score.ingredients() * 3 < score.amounts() && score.verbs() <= 1;
+        return score.amounts() >= 3
+                && score.ingredients() * 3 < score.amounts()
+                && score.verbs() <= 1;
     }
 
     private String opening(Unit unit) {
@@ -191,14 +202,17 @@ final class Assembler {
     /** Adds a unit that belongs to no recipe and returns the next one. */
     private int other(List<Unit> units, int at) {
         Unit unit = units.get(at);
-        Section.Kind kind = switch (unit.kind()) {
-            case LISTING -> region == Section.Kind.INDEX || out.stream().anyMatch(s -> s.head().isPresent())
-                    ? Section.Kind.INDEX
-                    : Section.Kind.CONTENTS;
-            case NOISE -> Section.Kind.OTHER;
-            case HEAD -> heading(unit);
-            case BODY -> body(unit);
-        };
+        Section.Kind kind =
+                switch (unit.kind()) {
+                    case LISTING ->
+                            region == Section.Kind.INDEX
+                                            || out.stream().anyMatch(s -> s.head().isPresent())
+                                    ? Section.Kind.INDEX
+                                    : Section.Kind.CONTENTS;
+                    case NOISE -> Section.Kind.OTHER;
+                    case HEAD -> heading(unit);
+                    case BODY -> body(unit);
+                };
         out.add(new BookCutter.Stretch(unit.start(), unit.end(), Optional.empty(), kind));
         return at + 1;
     }
@@ -206,9 +220,10 @@ final class Assembler {
     private Section.Kind heading(Unit unit) {
         Head head = unit.head().orElseThrow();
         Optional<Section.Kind> known = known(head);
-        boolean plain = head.place == Head.Place.OWN_LINE
-                && !head.emphasis
-                && head.letters == Head.Letters.SENTENCE;
+        boolean plain =
+                head.place == Head.Place.OWN_LINE
+                        && !head.emphasis
+                        && head.letters == Head.Letters.SENTENCE;
         if (known.isEmpty() && plain) {
             return region;
         }
@@ -217,7 +232,10 @@ final class Assembler {
             return region;
         }
         if (region != Section.Kind.FRONT || known.isPresent()) {
-            region = known.isPresent() || region != Section.Kind.CONTENTS ? Section.Kind.ANECDOTE : region;
+            region =
+                    known.isPresent() || region != Section.Kind.CONTENTS
+                            ? Section.Kind.ANECDOTE
+                            : region;
             return Section.Kind.HEADING;
         }
         return region;
@@ -225,8 +243,11 @@ final class Assembler {
 
     private Section.Kind body(Unit unit) {
         String opening = opening(unit);
-        if (opening.startsWith("*") || opening.startsWith("[transcriber") || opening.startsWith("[footnote")
-                || opening.startsWith("[note") || opening.startsWith("transcriber")) {
+        if (opening.startsWith("*")
+                || opening.startsWith("[transcriber")
+                || opening.startsWith("[footnote")
+                || opening.startsWith("[note")
+                || opening.startsWith("transcriber")) {
             return Section.Kind.NOTE;
         }
         if (isMeasures(unit.score())) {

@@ -39,5 +39,8 @@ public final class BookCutter {
 
     /** A stretch that the cut assigns to a recipe, or to no recipe, by UTF-16 units. */
     record Stretch(
-            int start, int end, Optional<Head> head, org.stillroom.model.source.Section.Kind kind) {}
+            int start,
+            int end,
+            Optional<Head> head,
+            org.stillroom.model.source.Section.Kind kind) {}
 }

@@ -90,9 +90,14 @@ final class Cues {
         }
         StringBuilder out = new StringBuilder();
         for (int i = 0; i < heading.length(); i++) {
-            boolean between = heading.charAt(i) == ' ' && i > 0 && i + 1 < heading.length()
-                    && heading.charAt(i - 1) != ' ' && (i < 2 || heading.charAt(i - 2) == ' ')
-                    && (i + 2 >= heading.length() || !Character.isLetter(heading.charAt(i + 2)));
+            boolean between =
+                    heading.charAt(i) == ' '
+                            && i > 0
+                            && i + 1 < heading.length()
+                            && heading.charAt(i - 1) != ' '
+                            && (i < 2 || heading.charAt(i - 2) == ' ')
+                            && (i + 2 >= heading.length()
+                                    || !Character.isLetter(heading.charAt(i + 2)));
             out.append(between ? "" : heading.charAt(i));
         }
         return out.toString().strip();
@@ -125,8 +130,11 @@ final class Cues {
     }
 
     private static String plural(String word) {
-        boolean hisses = word.endsWith("s") || word.endsWith("sh") || word.endsWith("ch")
-                || word.endsWith("x");
+        boolean hisses =
+                word.endsWith("s")
+                        || word.endsWith("sh")
+                        || word.endsWith("ch")
+                        || word.endsWith("x");
         return word + (hisses ? "es" : "s");
     }
 

@@ -61,10 +61,12 @@ public final class CutCorrections {
             case "not-a-recipe" -> remove(decision, at);
             case "recipe" -> add(decision, at);
             default ->
-                problems.add(
-                        decided.refused(
-                                decision, at, "A correction of the cut says nothing that can be done.",
-                                "It may say split, join, not-a-recipe or recipe."));
+                    problems.add(
+                            decided.refused(
+                                    decision,
+                                    at,
+                                    "A correction of the cut says nothing that can be done.",
+                                    "It may say split, join, not-a-recipe or recipe."));
         }
     }
 
@@ -81,7 +83,9 @@ public final class CutCorrections {
     private void refuse(Assertion decision, Span at) {
         problems.add(
                 decided.refused(
-                        decision, at, "No recipe stands at the words of a correction of the cut.",
+                        decision,
+                        at,
+                        "No recipe stands at the words of a correction of the cut.",
                         "Mark the words as a recipe first."));
     }
 
@@ -93,12 +97,14 @@ public final class CutCorrections {
         }
         Witness whole = witnesses.get(i);
         witnesses.set(i, ended(whole, trimmedEnd(whole.span().start(), at.start())));
-        witnesses.add(i + 1, made(new Span(at.start(), whole.span().end()), decision, whole.page()));
+        witnesses.add(
+                i + 1, made(new Span(at.start(), whole.span().end()), decision, whole.page()));
     }
 
     private void join(Assertion decision, Span at) {
         int last = holding(at);
-        while (last >= 0 && last + 1 < witnesses.size()
+        while (last >= 0
+                && last + 1 < witnesses.size()
                 && witnesses.get(last + 1).span().overlaps(at)) {
             last++;
         }
@@ -179,8 +185,14 @@ public final class CutCorrections {
         Span title = w.titleSpan().end() <= end ? w.titleSpan() : new Span(w.span().start(), end);
         int body = Math.min(w.body().start(), end);
         return new Witness(
-                w.source(), w.ordinal(), w.number(), w.title(), title,
-                new Span(w.span().start(), end), new Span(body, end), w.page());
+                w.source(),
+                w.ordinal(),
+                w.number(),
+                w.title(),
+                title,
+                new Span(w.span().start(), end),
+                new Span(body, end),
+                w.page());
     }
 
     private Witness made(Span span, Assertion decision, Optional<String> page) {
@@ -189,16 +201,24 @@ public final class CutCorrections {
         Optional<String> given = decision.value("title").filter(t -> !t.isBlank());
         int from = text.toIndex(span.start());
         TitleText line = TitleText.of(text.toString(), from, text.toIndex(lineEnd));
-        boolean onLine = given.isEmpty()
-                || TitleKey.of(given.get()).equals(TitleKey.of(line.words()));
+        boolean onLine =
+                given.isEmpty() || TitleKey.of(given.get()).equals(TitleKey.of(line.words()));
         int end = onLine ? lineEnd : span.start();
-        Span title = onLine
-                ? new Span(text.toPlace(line.start()), text.toPlace(Math.max(line.start(), line.end())))
-                : new Span(span.start(), span.start());
+        Span title =
+                onLine
+                        ? new Span(
+                                text.toPlace(line.start()),
+                                text.toPlace(Math.max(line.start(), line.end())))
+                        : new Span(span.start(), span.start());
         return new Witness(
-                source.id(), 0, onLine ? line.number() : Optional.empty(),
-                given.map(String::strip).orElse(line.words()), title, span,
-                new Span(end, span.end()), page);
+                source.id(),
+                0,
+                onLine ? line.number() : Optional.empty(),
+                given.map(String::strip).orElse(line.words()),
+                title,
+                span,
+                new Span(end, span.end()),
+                page);
     }
 
     private Cut result() {
@@ -206,8 +226,14 @@ public final class CutCorrections {
         for (Witness w : witnesses) {
             numbered.add(
                     new Witness(
-                            w.source(), numbered.size() + 1, w.number(), w.title(), w.titleSpan(),
-                            w.span(), w.body(), w.page()));
+                            w.source(),
+                            numbered.size() + 1,
+                            w.number(),
+                            w.title(),
+                            w.titleSpan(),
+                            w.span(),
+                            w.body(),
+                            w.page()));
         }
         sections.sort(Comparator.comparing(Section::span));
         return new Cut(numbered, sections);

@@ -80,12 +80,17 @@ final class CutWriter {
         Span body =
                 span(Math.min(bodyStart, stretch.end()), stretch.end())
                         .orElse(new Span(span.end(), span.end()));
-        Span title =
-                new Span(text.toPlace(head.title.start()), text.toPlace(head.title.end()));
+        Span title = new Span(text.toPlace(head.title.start()), text.toPlace(head.title.end()));
         int time = seen.merge(head.key, 1, Integer::sum) - 1;
-        Optional<String> page =
-                pages.at(span.start()).or(() -> listing.page(head.key, time));
+        Optional<String> page = pages.at(span.start()).or(() -> listing.page(head.key, time));
         return new Witness(
-                source.id(), ordinal, head.title.number(), head.title.words(), title, span, body, page);
+                source.id(),
+                ordinal,
+                head.title.number(),
+                head.title.words(),
+                title,
+                span,
+                body,
+                page);
     }
 }

@@ -54,12 +54,13 @@ final class Judge {
             Map<String, double[]> habits = habits(units, heads, round);
             for (int n = 0; n < heads.size(); n++) {
                 Head head = head(units, heads.get(n));
-                head.points = prior(head)
-                        + body(head)
-                        + habit(habits.get(head.style()))
-                        + confirmation(head, confirms)
-                        + setting(units, heads.get(n), marked)
-                        + sequence(units, heads, n);
+                head.points =
+                        prior(head)
+                                + body(head)
+                                + habit(habits.get(head.style()))
+                                + confirmation(head, confirms)
+                                + setting(units, heads.get(n), marked)
+                                + sequence(units, heads, n);
             }
             for (int i : heads) {
                 Head head = head(units, i);
@@ -92,12 +93,13 @@ final class Judge {
 
     /** Returns what share of the listed titles stands in the book, or 0 where few are listed. */
     private double listedShare(List<Unit> units, List<Integer> heads) {
-        long found = heads.stream()
-                .map(i -> head(units, i))
-                .filter(h -> h.listed && h.place != Head.Place.SENTENCE)
-                .map(h -> h.key)
-                .distinct()
-                .count();
+        long found =
+                heads.stream()
+                        .map(i -> head(units, i))
+                        .filter(h -> h.listed && h.place != Head.Place.SENTENCE)
+                        .map(h -> h.key)
+                        .distinct()
+                        .count();
         return listing.size() >= 5 && found >= 5 ? (double) found / listing.size() : 0;
     }
 
@@ -112,7 +114,8 @@ final class Judge {
             if (unit.kind() == Unit.Kind.LISTING) {
                 break;
             }
-            if (unit.head().isPresent() && head(units, i).accepted
+            if (unit.head().isPresent()
+                    && head(units, i).accepted
                     && !(round == 0 && head(units, i).place == Head.Place.SENTENCE)) {
                 break;
             }
@@ -139,8 +142,14 @@ final class Judge {
 
     private static BodyScore scaled(BodyScore s, double weight) {
         return new BodyScore(
-                s.words(), s.value() * weight, s.mean(), s.amounts(), s.verbs(), s.ingredients(),
-                s.references(), s.narrative());
+                s.words(),
+                s.value() * weight,
+                s.mean(),
+                s.amounts(),
+                s.verbs(),
+                s.ingredients(),
+                s.references(),
+                s.narrative());
     }
 
     private static double body(Head head) {
@@ -148,7 +157,10 @@ final class Judge {
         if (body.words() == 0) {
             return -7;
         }
-        double low = body.value() >= LEAST || body.references() > 0 ? 0 : body.value() < 0.08 ? -5.5 : -4;
+        double low =
+                body.value() >= LEAST || body.references() > 0
+                        ? 0
+                        : body.value() < 0.08 ? -5.5 : -4;
         return low + Math.max(-3, Math.min(3.5, (body.value() - 0.16) * 18));
     }
 
@@ -181,16 +193,21 @@ final class Judge {
     private double setting(List<Unit> units, int at, boolean marked) {
         Head head = head(units, at);
         double points = head.blankBefore ? 0.3 : 0;
-        points += switch (head.place) {
-            case MARKED -> 0.5;
-            case OWN_LINE -> (head.letters == Head.Letters.SENTENCE ? -0.5 : 0)
-                    + (head.emphasis ? 0.5 : 0)
-                    + (marked && !head.emphasis ? -1.5 : 0);
-            case RUN_IN -> head.manner.equals("stop") ? -0.8 : -0.3;
-            case MIDDLE -> head.title.number().isEmpty() && prior(head) <= 0 && !head.listed ? -2.5 : -1;
-            case SENTENCE -> -1.5;
-            case LEAD_IN -> -0.5;
-        };
+        points +=
+                switch (head.place) {
+                    case MARKED -> 0.5;
+                    case OWN_LINE ->
+                            (head.letters == Head.Letters.SENTENCE ? -0.5 : 0)
+                                    + (head.emphasis ? 0.5 : 0)
+                                    + (marked && !head.emphasis ? -1.5 : 0);
+                    case RUN_IN -> head.manner.equals("stop") ? -0.8 : -0.3;
+                    case MIDDLE ->
+                            head.title.number().isEmpty() && prior(head) <= 0 && !head.listed
+                                    ? -2.5
+                                    : -1;
+                    case SENTENCE -> -1.5;
+                    case LEAD_IN -> -0.5;
+                };
         if (at == 0 && !head.listed) {
             points -= 5;
         }
@@ -206,7 +223,9 @@ final class Judge {
         if (followsChapter(units, at)) {
             points -= 4;
         }
-        if (head.place != Head.Place.OWN_LINE && head.place != Head.Place.MARKED && isWeak(head)
+        if (head.place != Head.Place.OWN_LINE
+                && head.place != Head.Place.MARKED
+                && isWeak(head)
                 && followsTitle(units, at)) {
             points -= 3;
         }
@@ -247,14 +266,14 @@ final class Judge {
     /** Tells whether the title is a chapter's, directly under the line that counts the chapters. */
     private boolean followsChapter(List<Unit> units, int at) {
         Head head = head(units, at);
-        if (at == 0 || units.get(at - 1).kind() != Unit.Kind.HEAD || head.place != Head.Place.OWN_LINE) {
+        if (at == 0
+                || units.get(at - 1).kind() != Unit.Kind.HEAD
+                || head.place != Head.Place.OWN_LINE) {
             return false;
         }
         Head above = head(units, at - 1);
         String words = Folding.foldWord(above.title.words());
-        return !above.accepted
-                && words.startsWith("chapter")
-                && Splitter.count(words) <= 2;
+        return !above.accepted && words.startsWith("chapter") && Splitter.count(words) <= 2;
     }
 
     private static boolean isWeak(Head head) {
@@ -268,7 +287,9 @@ final class Judge {
     private static boolean followsTitle(List<Unit> units, int at) {
         int i = at - 1;
         int steps = 0;
-        while (i >= 0 && (units.get(i).kind() == Unit.Kind.NOISE || isLeading(units.get(i)) && ++steps < 4)) {
+        while (i >= 0
+                && (units.get(i).kind() == Unit.Kind.NOISE
+                        || isLeading(units.get(i)) && ++steps < 4)) {
             i--;
         }
         return i >= 0 && units.get(i).kind() == Unit.Kind.HEAD && head(units, i).accepted;
@@ -301,8 +322,10 @@ final class Judge {
             return -9;
         }
         String words = head(units, heads.get(n)).title.number().orElse("");
-        boolean digits = !words.isEmpty() && words.length() < 6
-                && words.chars().allMatch(c -> c >= '0' && c <= '9');
+        boolean digits =
+                !words.isEmpty()
+                        && words.length() < 6
+                        && words.chars().allMatch(c -> c >= '0' && c <= '9');
         return digits ? Integer.parseInt(words) : -9;
     }
 }

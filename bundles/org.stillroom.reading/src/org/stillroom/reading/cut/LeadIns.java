@@ -95,11 +95,13 @@ final class LeadIns {
         int from = sentenceStart(Math.max(before.start(), end - REACH), end);
         String sentence = text.substring(from, end);
         char close = sentence.charAt(sentence.length() - 1);
-        boolean points = close == ':' || close == '—' || close == '-' || sentence.contains("follow");
+        boolean points =
+                close == ':' || close == '—' || close == '-' || sentence.contains("follow");
         Matcher named = NAMED.matcher(sentence);
         if (named.find() && named.group(1).chars().anyMatch(Character::isLetter)) {
             Matcher quoted = QUOTED.matcher(sentence);
-            boolean inQuotes = quoted.find(named.start(1) > 0 ? Math.max(0, named.start(1) - 1) : 0);
+            boolean inQuotes =
+                    quoted.find(named.start(1) > 0 ? Math.max(0, named.start(1) - 1) : 0);
             return inQuotes
                     ? head(from, from + quoted.start(1), from + quoted.end(1), end)
                     : head(from, from + named.start(1), from + named.end(1), end);
@@ -130,7 +132,11 @@ final class LeadIns {
                 int end = unit.start() + body;
                 BodyScore rest = BodyScore.of(text, end, unit.end(), cues);
                 return rest.value() >= BodyScore.RECIPE
-                        ? head(start, unit.start() + quoted.start(1), unit.start() + quoted.end(1), end)
+                        ? head(
+                                start,
+                                unit.start() + quoted.start(1),
+                                unit.start() + quoted.end(1),
+                                end)
                         : Optional.empty();
             }
         }
@@ -163,13 +169,22 @@ final class LeadIns {
         }
         TitleText title = TitleText.of(text, from, titleEnd);
         String words = title.words();
-        boolean name = TitleWords.points(words, cues) > 0.4 || Head.letters(words) == Head.Letters.TITLE;
+        boolean name =
+                TitleWords.points(words, cues) > 0.4 || Head.letters(words) == Head.Letters.TITLE;
         if (words.length() < 3 || Splitter.count(words) > 7 || !name) {
             return Optional.empty();
         }
         return Optional.of(
                 new Head(
-                        Head.Place.LEAD_IN, "", 0, Head.letters(words), false, false, true, title,
-                        start, Math.max(end, titleEnd)));
+                        Head.Place.LEAD_IN,
+                        "",
+                        0,
+                        Head.letters(words),
+                        false,
+                        false,
+                        true,
+                        title,
+                        start,
+                        Math.max(end, titleEnd)));
     }
 }

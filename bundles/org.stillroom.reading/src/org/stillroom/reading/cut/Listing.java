@@ -65,7 +65,8 @@ final class Listing {
         for (int i = 0; i < lineCount; i++) {
             int length = lines.last(i) - lines.first(i);
             if (length > 3 && length < 90) {
-                PageMarks.numberedCapitals(lines.words(i)).ifPresent(w -> seen.merge(w, 1, Integer::sum));
+                PageMarks.numberedCapitals(lines.words(i))
+                        .ifPresent(w -> seen.merge(w, 1, Integer::sum));
             }
         }
         seen.forEach(
@@ -129,13 +130,20 @@ final class Listing {
         }
         String before = line.substring(0, number);
         String bare = before.stripTrailing();
-        boolean leaders = bare.endsWith("..") || bare.endsWith(". .") || bare.endsWith("…")
-                || bare.endsWith("--") || bare.endsWith("__") || bare.endsWith("· ·");
+        boolean leaders =
+                bare.endsWith("..")
+                        || bare.endsWith(". .")
+                        || bare.endsWith("…")
+                        || bare.endsWith("--")
+                        || bare.endsWith("__")
+                        || bare.endsWith("· ·");
         boolean gap = before.length() - bare.length() >= 3 || before.endsWith("\t");
         boolean comma = bare.endsWith(",") && bare.length() < 60;
         boolean cell = bare.endsWith("|") && bare.indexOf('|') < bare.length() - 1;
-        return (leaders || gap || comma || cell) && bare.chars().anyMatch(Character::isLetter)
-                && !before.contains("½") && (leaders || !isAmount(line, bare));
+        return (leaders || gap || comma || cell)
+                && bare.chars().anyMatch(Character::isLetter)
+                && !before.contains("½")
+                && (leaders || !isAmount(line, bare));
     }
 
     /** A line such as “Whiskey,   2” in a list of parts begins with or holds a measure instead. */
@@ -151,7 +159,8 @@ final class Listing {
         while (at < end && !Character.isDigit(line.charAt(at))) {
             at++;
         }
-        if (at < end && end - at <= 4 || at < end && line.substring(at, end).matches("[\\d, –-]+")) {
+        if (at < end && end - at <= 4
+                || at < end && line.substring(at, end).matches("[\\d, –-]+")) {
             return at;
         }
         int roman = end;
@@ -165,10 +174,15 @@ final class Listing {
     /** Several pages in a row: “12, 14–16”. */
     private static boolean isPart(String line, int at, int end) {
         char c = line.charAt(at);
-        return at + 1 < end && (c == '–' || c == '-' && Character.isDigit(line.charAt(at + 1))
-                || c == ' ' && at > 0 && line.charAt(at - 1) == ','
-                        && at > 1 && Character.isDigit(line.charAt(at - 2))
-                || c == ',' && at > 0 && Character.isDigit(line.charAt(at - 1)));
+        return at + 1 < end
+                && (c == '–'
+                        || c == '-' && Character.isDigit(line.charAt(at + 1))
+                        || c == ' '
+                                && at > 0
+                                && line.charAt(at - 1) == ','
+                                && at > 1
+                                && Character.isDigit(line.charAt(at - 2))
+                        || c == ',' && at > 0 && Character.isDigit(line.charAt(at - 1)));
     }
 
     private void collect(int line) {
@@ -190,8 +204,11 @@ final class Listing {
         title = title.replaceAll("[ .…_·|,-]+$", "").replaceAll("^[|\\s]+", "");
         TitleText parsed = TitleText.of(title, 0, title.length());
         add(parsed.words(), page);
-        boolean below = !title.isEmpty() && Character.isLowerCase(title.charAt(0))
-                || title.startsWith("—") || title.startsWith("\"") || title.startsWith("”");
+        boolean below =
+                !title.isEmpty() && Character.isLowerCase(title.charAt(0))
+                        || title.startsWith("—")
+                        || title.startsWith("\"")
+                        || title.startsWith("”");
         if (below && !above.isEmpty()) {
             add(above + " " + parsed.words(), page);
         } else {

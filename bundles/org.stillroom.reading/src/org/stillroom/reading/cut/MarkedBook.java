@@ -45,9 +45,15 @@ final class MarkedBook {
 
     private static void between(List<Unit> rest, Unit unit, int from, int to) {
         if (from < to) {
-            rest.add(new Unit(
-                    unit.kind(), from, Math.min(to, unit.end()), unit.blankBefore(), unit.indent(),
-                    unit.score(), unit.head()));
+            rest.add(
+                    new Unit(
+                            unit.kind(),
+                            from,
+                            Math.min(to, unit.end()),
+                            unit.blankBefore(),
+                            unit.indent(),
+                            unit.score(),
+                            unit.head()));
         }
     }
 
@@ -60,8 +66,16 @@ final class MarkedBook {
         TitleText title = TitleText.of(text, heading[0], Math.min(to, heading[1]), true);
         Head head =
                 new Head(
-                        Head.Place.MARKED, "recipe", 1, Head.letters(title.words()), false, true,
-                        false, title, start, Math.min(to, heading[1]));
+                        Head.Place.MARKED,
+                        "recipe",
+                        1,
+                        Head.letters(title.words()),
+                        false,
+                        true,
+                        false,
+                        title,
+                        start,
+                        Math.min(to, heading[1]));
         head.accepted = true;
         return new BookCutter.Stretch(start, to, Optional.of(head), null);
     }

@@ -55,7 +55,8 @@ final class PageMarks {
         if (line.length() > LONGEST_LABEL) {
             return Optional.empty();
         }
-        String core = LABEL_END.matcher(LABEL_START.matcher(line).replaceFirst("")).replaceFirst("");
+        String core =
+                LABEL_END.matcher(LABEL_START.matcher(line).replaceFirst("")).replaceFirst("");
         boolean bare = core.length() == line.length();
         if (core.isEmpty() || core.length() > 6) {
             return Optional.empty();
@@ -84,11 +85,13 @@ final class PageMarks {
             to--;
         }
         String words = line.substring(from, to);
-        boolean numbered = line.substring(0, from).chars().anyMatch(Character::isDigit)
-                || line.substring(to).chars().anyMatch(Character::isDigit);
-        boolean capitals = words.length() > 3
-                && words.chars().anyMatch(Character::isLetter)
-                && words.chars().noneMatch(Character::isLowerCase);
+        boolean numbered =
+                line.substring(0, from).chars().anyMatch(Character::isDigit)
+                        || line.substring(to).chars().anyMatch(Character::isDigit);
+        boolean capitals =
+                words.length() > 3
+                        && words.chars().anyMatch(Character::isLetter)
+                        && words.chars().noneMatch(Character::isLowerCase);
         boolean leaders = words.endsWith("..") || words.endsWith(". .");
         boolean counted = words.endsWith("NO.") || words.endsWith("No.");
         return numbered && capitals && !leaders && !counted ? Optional.of(words) : Optional.empty();
@@ -97,6 +100,9 @@ final class PageMarks {
     /** Tells whether a line of numbered capitals sets its number far off or in brackets. */
     static boolean isSetOff(String line) {
         String bare = line.strip();
-        return bare.contains("    ") || bare.contains("\t") || bare.startsWith("[") || bare.endsWith("]");
+        return bare.contains("    ")
+                || bare.contains("\t")
+                || bare.startsWith("[")
+                || bare.endsWith("]");
     }
 }

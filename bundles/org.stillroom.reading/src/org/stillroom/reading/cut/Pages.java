@@ -90,7 +90,8 @@ final class Pages {
             String line = lines.words(i);
             Optional<String> bare = PageMarks.label(line);
             Optional<String> head =
-                    PageMarks.numberedCapitals(line).filter(w -> PageMarks.isSetOff(line))
+                    PageMarks.numberedCapitals(line)
+                            .filter(w -> PageMarks.isSetOff(line))
                             .map(w -> line.replaceAll("[^0-9]", ""));
             int start = text.toPlace(lines.start(i));
             if (head.isPresent()) {

@@ -99,8 +99,10 @@ final class RunIn {
                 emphasised(start, words, to, false, words > start)
                         .filter(h -> h.stop)
                         .or(() -> capitals(start, words, to, false).filter(h -> h.stop));
-        if (found.isEmpty() && (words > start || text.startsWith("Another", start)
-                || text.startsWith("Ditto", start))) {
+        if (found.isEmpty()
+                && (words > start
+                        || text.startsWith("Another", start)
+                        || text.startsWith("Ditto", start))) {
             found = dashed(start, words, to, false);
         }
         return found.map(h -> moved(h, Head.Place.MIDDLE));
@@ -108,7 +110,16 @@ final class RunIn {
 
     private Head moved(Head h, Head.Place place) {
         return new Head(
-                place, h.manner, h.level, h.letters, h.emphasis, h.blankBefore, h.stop, h.title, h.start, h.end);
+                place,
+                h.manner,
+                h.level,
+                h.letters,
+                h.emphasis,
+                h.blankBefore,
+                h.stop,
+                h.title,
+                h.start,
+                h.end);
     }
 
     private Optional<Head> emphasised(int from, int at, int to, boolean blank, boolean numbered) {
@@ -156,8 +167,10 @@ final class RunIn {
         while (next < limit) {
             char c = text.charAt(next);
             if (!Character.isLetterOrDigit(c)) {
-                boolean between = Lines.isBlank(c) || "'’&-,()“”\"‘".indexOf(c) >= 0
-                        || c == '.' && isAbbreviation(next);
+                boolean between =
+                        Lines.isBlank(c)
+                                || "'’&-,()“”\"‘".indexOf(c) >= 0
+                                || c == '.' && isAbbreviation(next);
                 if (!between) {
                     break;
                 }
@@ -169,7 +182,10 @@ final class RunIn {
                 wordEnd = next + 1;
             }
             boolean upper = isUpper(next, wordEnd);
-            if (!upper && !(words > 0 && isConnector(next, wordEnd) && capitalFollows(wordEnd, limit))) {
+            if (!upper
+                    && !(words > 0
+                            && isConnector(next, wordEnd)
+                            && capitalFollows(wordEnd, limit))) {
                 break;
             }
             words++;
@@ -187,7 +203,8 @@ final class RunIn {
         boolean stop = after > end;
         String only = words == 1 ? BodyScore.fold(text, at, BodyScore.wordEnd(text, at, to)) : "";
         boolean name = cues.is(only, Cues.DRINK | Cues.INGREDIENT);
-        if (words == 1 && !name && (!stop || cues.is(only, Cues.VERB)) || words == 2 && !stop && !twoNames(at, end)) {
+        if (words == 1 && !name && (!stop || cues.is(only, Cues.VERB))
+                || words == 2 && !stop && !twoNames(at, end)) {
             return Optional.empty();
         }
         return head("capitals", from, end, after, to, blank, stop);
@@ -208,17 +225,22 @@ final class RunIn {
         }
         String word = text.substring(start, stop).toLowerCase(java.util.Locale.ROOT);
         return switch (word) {
-            case "mr", "mrs", "dr", "st", "no", "col", "capt", "gen", "messrs", "rev", "sir" -> true;
-            default -> word.length() == 1 && start > 0 && stop + 2 < text.length()
-                    && (Character.isUpperCase(text.charAt(stop + 1))
-                            || text.charAt(stop + 1) == ' ' && Character.isUpperCase(text.charAt(stop + 2)));
+            case "mr", "mrs", "dr", "st", "no", "col", "capt", "gen", "messrs", "rev", "sir" ->
+                    true;
+            default ->
+                    word.length() == 1
+                            && start > 0
+                            && stop + 2 < text.length()
+                            && (Character.isUpperCase(text.charAt(stop + 1))
+                                    || text.charAt(stop + 1) == ' '
+                                            && Character.isUpperCase(text.charAt(stop + 2)));
         };
     }
 
     private boolean isUpper(int from, int to) {
         for (int i = from; i < to; i++) {
-            if (Character.isLowerCase(text.charAt(i)) && !(i == to - 1 && i > 0
-                    && "'’".indexOf(text.charAt(i - 1)) >= 0)) {
+            if (Character.isLowerCase(text.charAt(i))
+                    && !(i == to - 1 && i > 0 && "'’".indexOf(text.charAt(i - 1)) >= 0)) {
                 return false;
             }
         }
@@ -227,15 +249,36 @@ final class RunIn {
 
     private boolean isConnector(int from, int to) {
         return switch (text.substring(from, to)) {
-            case "and", "or", "of", "with", "the", "to", "for", "a", "in", "à", "de", "No", "la",
-                    "le", "called", "from", "du", "des", "au", "without" -> true;
+            case "and",
+                    "or",
+                    "of",
+                    "with",
+                    "the",
+                    "to",
+                    "for",
+                    "a",
+                    "in",
+                    "à",
+                    "de",
+                    "No",
+                    "la",
+                    "le",
+                    "called",
+                    "from",
+                    "du",
+                    "des",
+                    "au",
+                    "without" ->
+                    true;
             default -> false;
         };
     }
 
     private boolean capitalFollows(int at, int limit) {
         int next = at;
-        while (next < limit && !Character.isLetterOrDigit(text.charAt(next)) && ".—:".indexOf(text.charAt(next)) < 0) {
+        while (next < limit
+                && !Character.isLetterOrDigit(text.charAt(next))
+                && ".—:".indexOf(text.charAt(next)) < 0) {
             next++;
         }
         if (next >= limit || !Character.isLetterOrDigit(text.charAt(next))) {
@@ -262,9 +305,14 @@ final class RunIn {
                 dash++;
             }
             boolean long1 = dash < to && (text.charAt(dash) == '—' || text.charAt(dash) == '–');
-            boolean long2 = dash + 1 < to && text.charAt(dash) == '-' && text.charAt(dash + 1) == '-';
-            boolean short1 = c == '.' && dash == i + 1 && dash + 1 < to && text.charAt(dash) == '-'
-                    && Character.isUpperCase(text.charAt(dash + 1));
+            boolean long2 =
+                    dash + 1 < to && text.charAt(dash) == '-' && text.charAt(dash + 1) == '-';
+            boolean short1 =
+                    c == '.'
+                            && dash == i + 1
+                            && dash + 1 < to
+                            && text.charAt(dash) == '-'
+                            && Character.isUpperCase(text.charAt(dash + 1));
             if (c == ')' && !long1 && !long2) {
                 continue;
             }
@@ -309,7 +357,10 @@ final class RunIn {
             boolean set = letters != Head.Letters.SENTENCE || numbered || isInfinitive(words);
             int n = Splitter.count(words);
             boolean goesOn = i + 1 < to && Character.isLetterOrDigit(text.charAt(i + 1));
-            if (!set || goesOn || n > (numbered || isInfinitive(words) ? 12 : 7) || !opens(i + 1, to)) {
+            if (!set
+                    || goesOn
+                    || n > (numbered || isInfinitive(words) ? 12 : 7)
+                    || !opens(i + 1, to)) {
                 return Optional.empty();
             }
             return head(numbered ? "number" : "stop", from, i, i + 1, to, blank, true);
@@ -331,12 +382,68 @@ final class RunIn {
     /** Words that a sentence starts with when it names no drink. */
     static boolean isPointing(String word) {
         return switch (word) {
-            case "this", "it", "these", "that", "those", "there", "here", "he", "she", "they", "we",
-                    "i", "although", "if", "when", "as", "but", "so", "which", "what", "some",
-                    "many", "most", "all", "both", "such", "in", "on", "at", "by", "from", "after",
-                    "before", "while", "whilst", "you", "one", "no", "its", "his", "their", "our",
-                    "and", "or", "for", "with", "any", "each", "every", "everything", "another",
-                    "once", "nobody", "let", "now", "then", "not", "do", "will", "is", "was", "to" ->
+            case "this",
+                    "it",
+                    "these",
+                    "that",
+                    "those",
+                    "there",
+                    "here",
+                    "he",
+                    "she",
+                    "they",
+                    "we",
+                    "i",
+                    "although",
+                    "if",
+                    "when",
+                    "as",
+                    "but",
+                    "so",
+                    "which",
+                    "what",
+                    "some",
+                    "many",
+                    "most",
+                    "all",
+                    "both",
+                    "such",
+                    "in",
+                    "on",
+                    "at",
+                    "by",
+                    "from",
+                    "after",
+                    "before",
+                    "while",
+                    "whilst",
+                    "you",
+                    "one",
+                    "no",
+                    "its",
+                    "his",
+                    "their",
+                    "our",
+                    "and",
+                    "or",
+                    "for",
+                    "with",
+                    "any",
+                    "each",
+                    "every",
+                    "everything",
+                    "another",
+                    "once",
+                    "nobody",
+                    "let",
+                    "now",
+                    "then",
+                    "not",
+                    "do",
+                    "will",
+                    "is",
+                    "was",
+                    "to" ->
                     true;
             default -> false;
         };
@@ -362,17 +469,26 @@ final class RunIn {
                     return Optional.empty();
                 }
                 if (c == ',' && infinitive && words > 2) {
-                    return head("sentence", from, lastEnd, lastEnd, to, blank, false).map(this::first);
+                    return head("sentence", from, lastEnd, lastEnd, to, blank, false)
+                            .map(this::first);
                 }
                 i++;
                 continue;
             }
             int end = BodyScore.wordEnd(text, i, limit);
             String word = BodyScore.fold(text, i, end);
-            boolean copula = word.equals("is") || word.equals("are") || word.equals("may")
-                    || word.equals("can");
-            boolean order = infinitive && words > 2 && (word.equals("take") || word.equals("put")
-                    || word.equals("boil") || word.equals("mix"));
+            boolean copula =
+                    word.equals("is")
+                            || word.equals("are")
+                            || word.equals("may")
+                            || word.equals("can");
+            boolean order =
+                    infinitive
+                            && words > 2
+                            && (word.equals("take")
+                                    || word.equals("put")
+                                    || word.equals("boil")
+                                    || word.equals("mix"));
             if (words > 0 && !infinitive && copula && isMade(end, to)
                     || order
                     || numbered && copula && words > 0 && isMade(end, to)) {
@@ -394,7 +510,18 @@ final class RunIn {
 
     private boolean isMade(int at, int to) {
         String rest = text.substring(at, Math.min(to, at + 50)).replace('\n', ' ');
-        for (String verb : new String[] {"made", "prepared", "mixed", "brewed", "compounded", "concocted", "a mixture", "composed", "served"}) {
+        for (String verb :
+                new String[] {
+                    "made",
+                    "prepared",
+                    "mixed",
+                    "brewed",
+                    "compounded",
+                    "concocted",
+                    "a mixture",
+                    "composed",
+                    "served"
+                }) {
             int found = rest.indexOf(verb);
             if (found >= 0 && found < 22) {
                 return true;
@@ -414,10 +541,11 @@ final class RunIn {
         }
         int end = BodyScore.wordEnd(words, at, words.length());
         String first = BodyScore.fold(words, at, end);
-        boolean title = switch (first) {
-            case "another", "one", "to", "for", "one's", "all", "any", "no" -> true;
-            default -> false;
-        };
+        boolean title =
+                switch (first) {
+                    case "another", "one", "to", "for", "one's", "all", "any", "no" -> true;
+                    default -> false;
+                };
         return !title && Head.letters(words) == Head.Letters.SENTENCE && isPointing(first);
     }
 
@@ -425,11 +553,13 @@ final class RunIn {
             String manner, int from, int end, int after, int to, boolean blank, boolean stop) {
         TitleText title = TitleText.of(text, from, end);
         String words = title.words();
-        if (words.length() < 3 || pointsAway(words)
+        if (words.length() < 3
+                || pointsAway(words)
                 || Splitter.count(words) > MOST_WORDS
                 || after >= to
                 || TitleWords.isLine(words, cues)
-                || !Character.isUpperCase(words.charAt(0)) && "“\"‘'".indexOf(words.charAt(0)) < 0) {
+                || !Character.isUpperCase(words.charAt(0))
+                        && "“\"‘'".indexOf(words.charAt(0)) < 0) {
             return Optional.empty();
         }
         return Optional.of(

@@ -96,8 +96,7 @@ final class Splitter {
         if (lines.last(line) - first > 90) {
             return false;
         }
-        return PageMarks.isNoise(
-                text, lines.start(line), lines.end(line), listing.runningHeads());
+        return PageMarks.isNoise(text, lines.start(line), lines.end(line), listing.runningHeads());
     }
 
     /** A title inside a block must follow a closed sentence and be set apart by its letters. */
@@ -136,7 +135,9 @@ final class Splitter {
         int start = from;
         Optional<Head> head = runIn.atStart(from, to, blank);
         boolean first = true;
-        for (RunIn.Found next = runIn.next(from, to); next != null; next = runIn.next(next.end(), to)) {
+        for (RunIn.Found next = runIn.next(from, to);
+                next != null;
+                next = runIn.next(next.end(), to)) {
             addBody(start, next.start(), blank && first, indent, head);
             first = false;
             start = next.start();
@@ -218,7 +219,8 @@ final class Splitter {
 
     private static boolean isSmall(String word) {
         return switch (word) {
-            case "OR", "AND", "OF", "THE", "WITH", "FOR", "A", "TO", "IN", "FROM", "À", "DE" -> true;
+            case "OR", "AND", "OF", "THE", "WITH", "FOR", "A", "TO", "IN", "FROM", "À", "DE" ->
+                    true;
             default -> false;
         };
     }
@@ -227,8 +229,12 @@ final class Splitter {
     private boolean isTitleLine(int line, int runEnd) {
         String words = lines.words(line);
         int n = words.length();
-        if (n < 3 || n > LONGEST_TITLE || words.startsWith("(") || words.startsWith("[")
-                || words.startsWith("|") || words.startsWith("<")) {
+        if (n < 3
+                || n > LONGEST_TITLE
+                || words.startsWith("(")
+                || words.startsWith("[")
+                || words.startsWith("|")
+                || words.startsWith("<")) {
             return false;
         }
         TitleText title = TitleText.of(words, 0, n);
@@ -237,9 +243,7 @@ final class Splitter {
             return false;
         }
         int emphasised = structure.emphasisEnd(lines.first(line), lines.last(line));
-        boolean emphasis =
-                emphasised >= lines.last(line) - 2
-                        || quotedEmphasis(words);
+        boolean emphasis = emphasised >= lines.last(line) - 2 || quotedEmphasis(words);
         Head.Letters letters = Head.letters(bare);
         char close = words.charAt(n - 1);
         if (!emphasis && letters != Head.Letters.CAPITALS && isParted(bare)) {
@@ -251,12 +255,19 @@ final class Splitter {
         boolean alone = line + 1 == runEnd;
         boolean priced = n - title.end() >= 4;
         boolean opens = alone || priced || opensBody(line + 1);
-        boolean plain = switch (letters) {
-            case CAPITALS -> true;
-            case TITLE -> opens && (alone || close == '.' || close == ')' || close == ':'
-                    || title.number().isPresent() || count(bare) <= 6);
-            case SENTENCE -> opens && count(bare) <= 9 && (alone || close == '.');
-        };
+        boolean plain =
+                switch (letters) {
+                    case CAPITALS -> true;
+                    case TITLE ->
+                            opens
+                                    && (alone
+                                            || close == '.'
+                                            || close == ')'
+                                            || close == ':'
+                                            || title.number().isPresent()
+                                            || count(bare) <= 6);
+                    case SENTENCE -> opens && count(bare) <= 9 && (alone || close == '.');
+                };
         return (emphasis || plain && !RunIn.pointsAway(bare)) && !TitleWords.isLine(bare, cues);
     }
 
@@ -305,8 +316,10 @@ final class Splitter {
         int to = lines.last(next - 1);
         int marked = structure.headingLevel(from);
         int level = marked > 0 ? marked : hashes(line);
-        TitleText title = TitleText.of(text, from, Math.min(to, from + 4 * LONGEST_TITLE), level > 0);
-        boolean emphasis = structure.emphasisEnd(from, to) >= to - 2 || quotedEmphasis(lines.words(line));
+        TitleText title =
+                TitleText.of(text, from, Math.min(to, from + 4 * LONGEST_TITLE), level > 0);
+        boolean emphasis =
+                structure.emphasisEnd(from, to) >= to - 2 || quotedEmphasis(lines.words(line));
         Head head =
                 new Head(
                         level > 0 ? Head.Place.MARKED : Head.Place.OWN_LINE,
@@ -315,7 +328,8 @@ final class Splitter {
                         Head.letters(title.words()),
                         emphasis,
                         blank,
-                        text.charAt(to - 1) == '.' || title.end() < to && text.charAt(title.end()) == '.',
+                        text.charAt(to - 1) == '.'
+                                || title.end() < to && text.charAt(title.end()) == '.',
                         title,
                         from,
                         to);

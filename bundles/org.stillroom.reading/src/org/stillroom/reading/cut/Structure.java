@@ -48,16 +48,39 @@ final class Structure {
     /** Tells whether a division of this name holds no recipes; a chapter or section may. */
     private static boolean isApart(String label) {
         return switch (label.toLowerCase(java.util.Locale.ROOT).replace('_', '-')) {
-            case "contents", "toc", "index", "preface", "foreword", "introduction", "dedication",
-                    "advertisement", "advertisements", "advert", "titlepage", "title-page",
-                    "colophon", "errata", "glossary", "measures", "notes", "note", "imprint",
-                    "frontispiece", "illustrations", "bibliography", "licence", "license" -> true;
+            case "contents",
+                    "toc",
+                    "index",
+                    "preface",
+                    "foreword",
+                    "introduction",
+                    "dedication",
+                    "advertisement",
+                    "advertisements",
+                    "advert",
+                    "titlepage",
+                    "title-page",
+                    "colophon",
+                    "errata",
+                    "glossary",
+                    "measures",
+                    "notes",
+                    "note",
+                    "imprint",
+                    "frontispiece",
+                    "illustrations",
+                    "bibliography",
+                    "licence",
+                    "license" ->
+                    true;
             default -> false;
         };
     }
 
     private static int level(String label) {
-        return label.length() == 1 && Character.isDigit(label.charAt(0)) ? label.charAt(0) - '0' : 0;
+        return label.length() == 1 && Character.isDigit(label.charAt(0))
+                ? label.charAt(0) - '0'
+                : 0;
     }
 
     String text() {
@@ -139,8 +162,7 @@ final class Structure {
             return -1;
         }
         int found =
-                Arrays.binarySearch(
-                        bounds, new int[] {at}, (a, b) -> Integer.compare(a[0], b[0]));
+                Arrays.binarySearch(bounds, new int[] {at}, (a, b) -> Integer.compare(a[0], b[0]));
         int i = found >= 0 ? found : -found - 2;
         return i >= 0 && (at < bounds[i][1] || at == bounds[i][0]) ? i : -1;
     }

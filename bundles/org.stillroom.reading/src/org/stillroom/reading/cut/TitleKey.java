@@ -17,11 +17,56 @@ public record TitleKey(String text) {
 
     private static final Set<String> SMALL =
             Set.of(
-                    "the", "a", "an", "and", "of", "to", "make", "how", "for", "or", "with", "no",
-                    "number", "style", "la", "le", "les", "de", "du", "des", "der", "die", "das",
-                    "prepare", "brew", "as", "in", "on", "il", "el", "y", "et", "und", "per",
-                    "ye", "another", "good", "very", "recipe", "receipt", "making", "called",
-                    "otherwise", "l", "d", "s", "same", "fashion", "fashioned", "following");
+                    "the",
+                    "a",
+                    "an",
+                    "and",
+                    "of",
+                    "to",
+                    "make",
+                    "how",
+                    "for",
+                    "or",
+                    "with",
+                    "no",
+                    "number",
+                    "style",
+                    "la",
+                    "le",
+                    "les",
+                    "de",
+                    "du",
+                    "des",
+                    "der",
+                    "die",
+                    "das",
+                    "prepare",
+                    "brew",
+                    "as",
+                    "in",
+                    "on",
+                    "il",
+                    "el",
+                    "y",
+                    "et",
+                    "und",
+                    "per",
+                    "ye",
+                    "another",
+                    "good",
+                    "very",
+                    "recipe",
+                    "receipt",
+                    "making",
+                    "called",
+                    "otherwise",
+                    "l",
+                    "d",
+                    "s",
+                    "same",
+                    "fashion",
+                    "fashioned",
+                    "following");
 
     /** Returns the key of a printed title. */
     public static TitleKey of(String title) {
@@ -63,9 +108,10 @@ public record TitleKey(String text) {
             String word = BodyScore.fold(title, at, end);
             boolean possessive = end < title.length() && "'’".indexOf(title.charAt(end)) >= 0;
             words.add(word);
-            at = possessive && end + 1 < title.length() && title.charAt(end + 1) == 's'
-                    ? end + 2
-                    : end;
+            at =
+                    possessive && end + 1 < title.length() && title.charAt(end + 1) == 's'
+                            ? end + 2
+                            : end;
         }
         return words;
     }

@@ -13,8 +13,7 @@ import java.util.regex.Pattern;
  */
 record TitleText(Optional<String> number, String words, int start, int end) {
 
-    private static final Pattern MONEY =
-            Pattern.compile("\\d+([c¢]|/[\\d-]*|[sd]\\.?)|[$£]\\d.*");
+    private static final Pattern MONEY = Pattern.compile("\\d+([c¢]|/[\\d-]*|[sd]\\.?)|[$£]\\d.*");
 
     /** Returns the title that stands between two UTF-16 indexes of a text. */
     static TitleText of(String text, int from, int to) {
@@ -74,7 +73,9 @@ record TitleText(Optional<String> number, String words, int start, int end) {
         }
         int end = at;
         boolean digit = false;
-        while (at > start && end - at < 7 && "0123456789/cds¢$£-.".indexOf(text.charAt(at - 1)) >= 0) {
+        while (at > start
+                && end - at < 7
+                && "0123456789/cds¢$£-.".indexOf(text.charAt(at - 1)) >= 0) {
             digit |= Character.isDigit(text.charAt(at - 1));
             at--;
         }
@@ -109,8 +110,9 @@ record TitleText(Optional<String> number, String words, int start, int end) {
 
     static int skipMarkup(String text, int from, int to) {
         int at = from;
-        while (at < to && (Character.isWhitespace(text.charAt(at))
-                || "#*_—–-=~.".indexOf(text.charAt(at)) >= 0)) {
+        while (at < to
+                && (Character.isWhitespace(text.charAt(at))
+                        || "#*_—–-=~.".indexOf(text.charAt(at)) >= 0)) {
             at++;
         }
         if (at < to && (text.charAt(at) == '“' || text.charAt(at) == '"')) {
@@ -158,7 +160,9 @@ record TitleText(Optional<String> number, String words, int start, int end) {
         if (at == digits || at >= to) {
             return start;
         }
-        if (at < to && (text.charAt(at) == 'a' || text.charAt(at) == 'b') && at + 1 < to
+        if (at < to
+                && (text.charAt(at) == 'a' || text.charAt(at) == 'b')
+                && at + 1 < to
                 && ".)".indexOf(text.charAt(at + 1)) >= 0) {
             at++;
         }

@@ -80,15 +80,18 @@ final class TitleWords {
                 drink |= (kinds & Cues.DRINK) != 0;
                 ingredient |= (kinds & Cues.INGREDIENT) != 0;
                 amount |= (kinds & Cues.MEASURE) != 0 && since <= 1 && (kinds & Cues.DRINK) == 0;
-                boolean vessel = (kinds & (Cues.VESSEL | Cues.QUALIFIER)) != 0
-                        || word.startsWith("glass");
+                boolean vessel =
+                        (kinds & (Cues.VESSEL | Cues.QUALIFIER)) != 0 || word.startsWith("glass");
                 vesselWords += vessel ? 1 : 0;
                 small += isSmall(word) ? 1 : 0;
                 first |= words == 1 && isOrder(word, kinds);
-                sends |= words <= 2 && (kinds & Cues.REFERENCE) != 0
-                        || word.equals("substituting") || word.equals("instead");
+                sends |=
+                        words <= 2 && (kinds & Cues.REFERENCE) != 0
+                                || word.equals("substituting")
+                                || word.equals("instead");
                 label |= words == 1 && (kinds & Cues.LABEL) != 0;
-                boolean to = words == 2 && previous.equals("to") || words == 3 && lastWord.equals("to");
+                boolean to =
+                        words == 2 && previous.equals("to") || words == 3 && lastWord.equals("to");
                 infinitive |= to && (kinds & Cues.VERB) != 0;
                 chore |= to && (kinds & Cues.CHORE) != 0;
                 since = (kinds & Cues.NUMBER) != 0 ? 0 : since + 1;
@@ -102,7 +105,8 @@ final class TitleWords {
 
         private static boolean isSmall(String word) {
             return switch (word) {
-                case "in", "a", "an", "the", "use", "of", "bar", "serve", "and", "or", "with" -> true;
+                case "in", "a", "an", "the", "use", "of", "bar", "serve", "and", "or", "with" ->
+                        true;
                 default -> false;
             };
         }
@@ -116,8 +120,8 @@ final class TitleWords {
         private static final java.util.Set<String> NAMES =
                 java.util.Set.of(
                         "ice", "stone", "cork", "cool", "fine", "dash", "brown", "line", "cover",
-                        "burn", "dry", "top", "roast", "cold", "get", "turn", "pick", "tap", "split",
-                        "seal", "hang", "press", "fall", "light", "spice", "butter", "cream", "draw",
-                        "colour", "color", "flavour", "dress");
+                        "burn", "dry", "top", "roast", "cold", "get", "turn", "pick", "tap",
+                        "split", "seal", "hang", "press", "fall", "light", "spice", "butter",
+                        "cream", "draw", "colour", "color", "flavour", "dress");
     }
 }

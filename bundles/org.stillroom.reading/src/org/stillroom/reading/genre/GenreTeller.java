@@ -44,7 +44,8 @@ public final class GenreTeller {
         String words = " " + plain(body.substring(0, Math.min(REACH, body.length()))) + " ";
         Map<Genre, Double> weights = new EnumMap<>(Genre.class);
         for (Phrase phrase : phrases) {
-            double times = heading.contains(phrase.words) ? 2 : words.contains(phrase.words) ? 1 : 0;
+            double times =
+                    heading.contains(phrase.words) ? 2 : words.contains(phrase.words) ? 1 : 0;
             if (times > 0) {
                 weights.merge(phrase.genre, times * phrase.weight, Double::sum);
             }

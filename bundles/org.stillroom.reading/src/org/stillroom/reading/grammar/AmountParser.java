@@ -37,8 +37,7 @@ final class AmountParser {
 
     /** Reads an amount that starts at a token. */
     Optional<Quantity> parse(int i) {
-        return same(i)
-                .or(() -> equalParts(i))
+        return same(i).or(() -> equalParts(i))
                 .or(() -> signFirst(i))
                 .or(() -> vague(i))
                 .or(() -> numbered(i))
@@ -47,8 +46,10 @@ final class AmountParser {
     }
 
     private Quantity withEach(Quantity q) {
-        int at = words.has("of", p.word(q.next())) || p.at(q.next()).isMark(',')
-                ? q.next() + 1 : q.next();
+        int at =
+                words.has("of", p.word(q.next())) || p.at(q.next()).isMark(',')
+                        ? q.next() + 1
+                        : q.next();
         if (!words.has("each", p.word(at))) {
             return q;
         }
@@ -88,8 +89,8 @@ final class AmountParser {
         }
         int next = phrase.get().next();
         boolean again = words.has("again", p.word(next));
-        Optional<MeasureWords.Found> unit = measures.exact(p, next)
-                .filter(m -> words.has("of", p.word(m.next())));
+        Optional<MeasureWords.Found> unit =
+                measures.exact(p, next).filter(m -> words.has("of", p.word(m.next())));
         next = unit.map(MeasureWords.Found::next).orElse(next);
         Rational value = again ? times.plus(Rational.ONE) : times;
         return Optional.of(sameAs(value, i, again ? next + 1 : next));
@@ -100,8 +101,9 @@ final class AmountParser {
     }
 
     private Optional<PhraseTable.Match> dotted(int i) {
-        boolean ditto = words.has("same-alone", p.word(i)) && p.at(i + 1).isMark('.')
-                || p.at(i).isMark('"');
+        boolean ditto =
+                words.has("same-alone", p.word(i)) && p.at(i + 1).isMark('.')
+                        || p.at(i).isMark('"');
         return ditto ? Optional.of(new PhraseTable.Match("", i + 1)) : Optional.empty();
     }
 
@@ -110,11 +112,16 @@ final class AmountParser {
     }
 
     private Optional<Quantity> equalParts(int i) {
-        return words.at("equal", p, i).map(m -> {
-            Amount amount = new Amount(
-                    Amount.Kind.EQUAL_PARTS, Optional.of(Rational.ONE), Optional.empty());
-            return Quantity.of(amount, "part", i, m.next()).forEach(m.next());
-        });
+        return words.at("equal", p, i)
+                .map(
+                        m -> {
+                            Amount amount =
+                                    new Amount(
+                                            Amount.Kind.EQUAL_PARTS,
+                                            Optional.of(Rational.ONE),
+                                            Optional.empty());
+                            return Quantity.of(amount, "part", i, m.next()).forEach(m.next());
+                        });
     }
 
     /** Reads “℥iv”, “fl. oz. viij”, “gtt. x”: the measure first, as prescriptions do. */
@@ -125,13 +132,16 @@ final class AmountParser {
         }
         int at = words.at("sign-prefix", p, i).map(PhraseTable.Match::next).orElse(i);
         at = p.at(at).isMark('.') && at > i ? at + 1 : at;
-        Optional<String> sign = p.at(at).type() == Token.Type.SIGN
-                ? words.table("sign").value(p.word(at)) : Optional.empty();
+        Optional<String> sign =
+                p.at(at).type() == Token.Type.SIGN
+                        ? words.table("sign").value(p.word(at))
+                        : Optional.empty();
         int after = at + 1;
         if (sign.isEmpty()) {
-            Optional<MeasureWords.Found> found = measures.exact(p, at)
-                    .or(letterAt(at))
-                    .filter(m -> PHARMACY_FIRST.contains(m.word()));
+            Optional<MeasureWords.Found> found =
+                    measures.exact(p, at)
+                            .or(letterAt(at))
+                            .filter(m -> PHARMACY_FIRST.contains(m.word()));
             if (found.isEmpty()) {
                 return Optional.empty();
             }
@@ -158,16 +168,16 @@ final class AmountParser {
             return Optional.empty();
         }
         String measure = p.word(i).equals("3") ? "drachm" : "oz";
-        return Optional.of(
-                Quantity.of(Amount.of(roman.get()), measure, i, i + 2, Hint.SLIP));
+        return Optional.of(Quantity.of(Amount.of(roman.get()), measure, i, i + 2, Hint.SLIP));
     }
 
     /** Reads “Oij”, two pints. */
     private Optional<Quantity> fused(int i) {
         String w = p.word(i);
         boolean pints = pharmacy && w.length() > 1 && w.charAt(0) == 'o' && p.at(i).capital();
-        return !pints ? Optional.empty() : Roman.parse(w.substring(1))
-                .map(v -> Quantity.of(Amount.of(v), "pint", i, i + 1));
+        return !pints
+                ? Optional.empty()
+                : Roman.parse(w.substring(1)).map(v -> Quantity.of(Amount.of(v), "pint", i, i + 1));
     }
 
     private Supplier<Optional<MeasureWords.Found>> letterAt(int at) {
@@ -177,7 +187,8 @@ final class AmountParser {
     /** Reads “M. viij” for minims and “O iv” for pints. */
     private Optional<MeasureWords.Found> letter(int i) {
         int next = p.at(i + 1).isMark('.') ? i + 2 : i + 1;
-        return words.table("measure-first").value(p.word(i))
+        return words.table("measure-first")
+                .value(p.word(i))
                 .filter(m -> pharmacy)
                 .map(m -> new MeasureWords.Found(m, next, false));
     }
@@ -189,7 +200,8 @@ final class AmountParser {
             return Rational.parse(latin.get()).map(v -> Numeral.of(v, i + 1));
         }
         if (t.isWord()) {
-            return Roman.parse(t.text()).map(v -> Numeral.of(v, i + 1))
+            return Roman.parse(t.text())
+                    .map(v -> Numeral.of(v, i + 1))
                     .map(n -> half(n))
                     .map(n -> p.at(n.next()).isMark('.') ? n.withNext(n.next() + 1) : n);
         }
@@ -203,7 +215,8 @@ final class AmountParser {
 
     private Numeral half(Numeral n) {
         return p.word(n.next()).equals("ss")
-                ? Numeral.of(n.low().plus(Rational.of(1, 2)), n.next() + 1) : n;
+                ? Numeral.of(n.low().plus(Rational.of(1, 2)), n.next() + 1)
+                : n;
     }
 
     private boolean closes(int i) {
@@ -217,21 +230,25 @@ final class AmountParser {
         if (found.isEmpty()) {
             return Optional.empty();
         }
-        Amount.Kind kind =
-                little.isPresent() ? Amount.Kind.A_LITTLE : Amount.Kind.ENOUGH;
+        Amount.Kind kind = little.isPresent() ? Amount.Kind.A_LITTLE : Amount.Kind.ENOUGH;
         int next = found.get().next();
         int at = words.at("size", p, next).map(PhraseTable.Match::next).orElse(next);
         Optional<Size> size = at > next ? sizeAt(next) : Optional.empty();
-        Optional<MeasureWords.Found> measure = measures.exact(p, skipPraise(at))
-                .filter(m -> words.has("of", p.word(m.next())) || isPlural(m.next() - 1))
-                .filter(m -> nameFollows(m.next()));
+        Optional<MeasureWords.Found> measure =
+                measures.exact(p, skipPraise(at))
+                        .filter(m -> words.has("of", p.word(m.next())) || isPlural(m.next() - 1))
+                        .filter(m -> nameFollows(m.next()));
         if (measure.isPresent()) {
-            return Optional.of(Quantity.of(Amount.of(kind), canonical(measure.get()), i,
-                    measure.get().next(), Hint.NO_NUMBER)
-                    .withMeasure(canonical(measure.get()), size, measure.get().next()));
+            return Optional.of(
+                    Quantity.of(
+                                    Amount.of(kind),
+                                    canonical(measure.get()),
+                                    i,
+                                    measure.get().next(),
+                                    Hint.NO_NUMBER)
+                            .withMeasure(canonical(measure.get()), size, measure.get().next()));
         }
-        return Optional.of(Quantity.of(
-                Amount.of(kind), "unstated", i, next, Hint.NO_NUMBER));
+        return Optional.of(Quantity.of(Amount.of(kind), "unstated", i, next, Hint.NO_NUMBER));
     }
 
     private boolean nameFollows(int i) {
@@ -278,8 +295,8 @@ final class AmountParser {
         if (!p.at(n.next()).isMark('(')) {
             return n;
         }
-        Optional<Numeral> again = numbers.parse(n.next() + 1)
-                .filter(x -> !x.article() && p.at(x.next()).isMark(')'));
+        Optional<Numeral> again =
+                numbers.parse(n.next() + 1).filter(x -> !x.article() && p.at(x.next()).isMark(')'));
         return again.map(x -> n.withNext(x.next() + 1)).orElse(n);
     }
 
@@ -299,9 +316,13 @@ final class AmountParser {
             hints.add(Hint.OPEN_MEASURE);
         }
         int next = range.next();
-        Optional<Numeral> second = numbers.parse(next)
-                .filter(x -> !x.article() && partlyFull(range.next()).isEmpty()
-                        && measures.exact(p, x.next()).isPresent());
+        Optional<Numeral> second =
+                numbers.parse(next)
+                        .filter(
+                                x ->
+                                        !x.article()
+                                                && partlyFull(range.next()).isEmpty()
+                                                && measures.exact(p, x.next()).isPresent());
         if (second.isPresent()) {
             hints.add(Hint.COMPOUND);
             next = measures.exact(p, second.get().next()).get().next();
@@ -320,10 +341,19 @@ final class AmountParser {
             next = words.has("with", p.word(next)) ? next + 1 : next;
         }
         Numeral value = partly.orElse(range);
-        Amount amount = canonical(m).equals("part") && range.fraction() && !n.article()
-                ? Amount.share(range.low()) : amount(value);
-        return new Quantity(amount, canonical(m), size.or(() -> after), start, next, false,
-                others(range), hints);
+        Amount amount =
+                canonical(m).equals("part") && range.fraction() && !n.article()
+                        ? Amount.share(range.low())
+                        : amount(value);
+        return new Quantity(
+                amount,
+                canonical(m),
+                size.or(() -> after),
+                start,
+                next,
+                false,
+                others(range),
+                hints);
     }
 
     /** Passes over a remark between the measure and “of”: “(good)”, “(one to two)”. */
@@ -342,10 +372,9 @@ final class AmountParser {
 
     /** Reads “a wine-glass three parts full of …”. */
     private Optional<Numeral> partlyFull(int i) {
-        Optional<PhraseTable.Match> part = words.at("part-full", p, i)
-                .filter(m -> words.has("full", p.word(m.next())));
-        return part.flatMap(m -> Rational.parse(m.value())
-                .map(v -> Numeral.of(v, m.next() + 1)));
+        Optional<PhraseTable.Match> part =
+                words.at("part-full", p, i).filter(m -> words.has("full", p.word(m.next())));
+        return part.flatMap(m -> Rational.parse(m.value()).map(v -> Numeral.of(v, m.next() + 1)));
     }
 
     /** Reads “a heaped spoon” set as “a spoon heaped with”. */
@@ -416,10 +445,15 @@ final class AmountParser {
         MeasureWords.Found m = found.get();
         boolean of = words.has("of", p.word(m.next()));
         boolean solid = words.has("needs-of", p.word(m.next() - 1));
-        boolean half = words.has("and", p.word(m.next()))
-                && numbers.andFraction(Numeral.of(Rational.ONE, m.next())).next() > m.next();
-        boolean noun = half || p.at(m.next()).isWord() && !words.has("stop", p.word(m.next()))
-                && !words.has("fraction", p.word(m.next()));
+        boolean half =
+                words.has("and", p.word(m.next()))
+                        && numbers.andFraction(Numeral.of(Rational.ONE, m.next())).next()
+                                > m.next();
+        boolean noun =
+                half
+                        || p.at(m.next()).isWord()
+                                && !words.has("stop", p.word(m.next()))
+                                && !words.has("fraction", p.word(m.next()));
         boolean each = words.has("each", p.word(m.next()));
         if (!of && !each && (solid || !noun)) {
             return Optional.empty();

@@ -48,14 +48,16 @@ final class BareNames {
     }
 
     /** Verbs take objects; “with ice” needs none; “nutmeg on top” says so itself. */
-    private boolean isPlace(
-            int i, Name n, Role role, boolean fresh, boolean sequel, boolean iced) {
+    private boolean isPlace(int i, Name n, Role role, boolean fresh, boolean sequel, boolean iced) {
         boolean line = lineMode && (fresh || role != Role.NONE);
         boolean idle = role == Role.NONE || role == Role.NEG || role == Role.MIX;
         boolean ice = words.has("ice", p.word(n.last()));
         if (ice) {
-            boolean taken = words.has("before-ice", p.word(i - 1)) || fresh
-                    || !p.at(i - 1).isWord() || words.at("verb", p, i - 1).isPresent();
+            boolean taken =
+                    words.has("before-ice", p.word(i - 1))
+                            || fresh
+                            || !p.at(i - 1).isWord()
+                            || words.at("verb", p, i - 1).isPresent();
             boolean around = !iced && words.has("in-on", p.word(i - 1));
             return line || !around && taken && role != Role.NEG;
         }
@@ -66,12 +68,17 @@ final class BareNames {
 
     private boolean counts(Name n, Role role) {
         String last = p.word(n.last());
-        if (words.has("vessel-only", last) || words.has("vessel", last)
+        if (words.has("vessel-only", last)
+                || words.has("vessel", last)
                 || words.has("never", last)) {
             return false;
         }
-        boolean dressing = role == Role.GARNISH || role == Role.TOP || role == Role.FLOAT
-                || role == Role.FINISH || role == Role.RINSE;
+        boolean dressing =
+                role == Role.GARNISH
+                        || role == Role.TOP
+                        || role == Role.FLOAT
+                        || role == Role.FINISH
+                        || role == Role.RINSE;
         boolean plain = !words.has("not-name", last);
         boolean shown = role == Role.RINSE || role == Role.TOP || role == Role.FLOAT;
         return n.known() && plain || (dressing && shown || lineMode) && plain;
@@ -87,14 +94,19 @@ final class BareNames {
             return false;
         }
         String w = before.text();
-        return fresh || !before.isWord() && !before.isMark('.') || words.has("before-name", w)
-                || words.at("verb", p, i - 1).isPresent() || words.has("definite", w);
+        return fresh
+                || !before.isWord() && !before.isMark('.')
+                || words.has("before-name", w)
+                || words.at("verb", p, i - 1).isPresent()
+                || words.has("definite", w);
     }
 
     /** “The wine” means a wine that stands in an earlier line. */
     private boolean isMentioned(int i, Name n, List<Draft> drafts, boolean again) {
-        boolean definite = words.has("definite", p.word(i - 1))
-                || words.has("definite", p.word(i)) || words.has("definite", p.word(n.start()));
+        boolean definite =
+                words.has("definite", p.word(i - 1))
+                        || words.has("definite", p.word(i))
+                        || words.has("definite", p.word(n.start()));
         String last = singular(p.word(n.last()));
         for (Draft d : drafts) {
             if (!d.isNamed()) {

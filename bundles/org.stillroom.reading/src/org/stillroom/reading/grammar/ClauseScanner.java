@@ -41,18 +41,22 @@ final class ClauseScanner {
         this.words = words;
         this.p = passage;
         this.lineMode = settings.line();
-        MeasureWords measures = new MeasureWords(words, w -> words.knows(w)
-                || thesaurus.knowsWord(w));
+        MeasureWords measures =
+                new MeasureWords(words, w -> words.knows(w) || thesaurus.knowsWord(w));
         this.amounts = new AmountParser(words, passage, measures, settings.pharmacy());
         this.names = new NameParser(words, passage, thesaurus);
         this.items = new ItemParser(words, passage, amounts, names, lineMode);
         this.vessels = new VesselFinder(words, passage);
         this.fills = new FillParser(words, passage, amounts, names, vessels);
-        this.inverses =
-                new InverseParser(words, passage, amounts, names, fills, lineMode);
+        this.inverses = new InverseParser(words, passage, amounts, names, fills, lineMode);
         this.skipper = new Skipper(words, passage, amounts, names);
-        this.verbs = new VerbFinder(words, passage, i -> words.has("head", passage.word(i))
-                || thesaurus.longest(passage, i).isPresent());
+        this.verbs =
+                new VerbFinder(
+                        words,
+                        passage,
+                        i ->
+                                words.has("head", passage.word(i))
+                                        || thesaurus.longest(passage, i).isPresent());
         this.kinds = new KindRule(words, passage);
         this.bare = new BareNames(words, passage, names, lineMode);
     }
@@ -77,12 +81,18 @@ final class ClauseScanner {
 
     /** Words that carry meaning and were passed over make their neighbours less certain. */
     private boolean isContent(Token t) {
-        boolean figure = t.type() == Token.Type.NUMBER || t.type() == Token.Type.FRACTION
-                || t.type() == Token.Type.SIGN;
-        return figure || t.isWord() && !words.has("stop", t.text())
-                && !words.has("of", t.text()) && !words.has("article", t.text())
-                && !words.has("prep", t.text()) && !words.has("trailing", t.text())
-                && !words.has("time", t.text());
+        boolean figure =
+                t.type() == Token.Type.NUMBER
+                        || t.type() == Token.Type.FRACTION
+                        || t.type() == Token.Type.SIGN;
+        return figure
+                || t.isWord()
+                        && !words.has("stop", t.text())
+                        && !words.has("of", t.text())
+                        && !words.has("article", t.text())
+                        && !words.has("prep", t.text())
+                        && !words.has("trailing", t.text())
+                        && !words.has("time", t.text());
     }
 
     private void noteUnread(Draft d) {
@@ -154,8 +164,10 @@ final class ClauseScanner {
 
     private boolean afterPreparing(int i) {
         int count = found.deeds.size();
-        return count > 0 && found.deeds.get(count - 1).segment() == segment
-                && i - found.deeds.get(count - 1).to() < 3 || words.has("be", p.word(i - 1));
+        return count > 0
+                        && found.deeds.get(count - 1).segment() == segment
+                        && i - found.deeds.get(count - 1).to() < 3
+                || words.has("be", p.word(i - 1));
     }
 
     private int read(int i) {
@@ -183,14 +195,14 @@ final class ClauseScanner {
         }
         boolean sequel = lastDraftEnd >= 0 && i - lastDraftEnd <= 2;
         boolean iced = !words.has("ice-verb-not", lastVerb) || role == Role.NONE;
-        return bare.at(i, role, fresh, sequel, iced, found.drafts)
-                .map(this::accept).orElse(i);
+        return bare.at(i, role, fresh, sequel, iced, found.drafts).map(this::accept).orElse(i);
     }
 
     /** Reads what has its amount after the name; returns the token to go on with. */
     private int inverse(int i) {
-        boolean took = role == Role.TAKE && (words.at("verb", p, i - 1).isPresent()
-                || words.has("of", p.word(i)));
+        boolean took =
+                role == Role.TAKE
+                        && (words.at("verb", p, i - 1).isPresent() || words.has("of", p.word(i)));
         boolean place = fresh || took || lastInverse && p.at(i - 1).isMark(',');
         if (!place || role != Role.NONE && !took) {
             return i;
@@ -216,9 +228,14 @@ final class ClauseScanner {
         boolean preposition = words.has("into", p.word(i - 1));
         Optional<Found.Pot> pot = vessels.at(i);
         boolean of = pot.isPresent() && words.has("of", p.word(pot.get().to()));
-        boolean ofIce = item.isPresent() && preposition && item.get().isNamed()
-                && words.has("ice", p.word(item.get().lastNameToken()));
-        return !ofIce && item.isPresent() && (of || !preposition)
+        boolean ofIce =
+                item.isPresent()
+                        && preposition
+                        && item.get().isNamed()
+                        && words.has("ice", p.word(item.get().lastNameToken()));
+        return !ofIce
+                && item.isPresent()
+                && (of || !preposition)
                 && !item.get().measure.equals("whole");
     }
 
@@ -252,8 +269,9 @@ final class ClauseScanner {
 
     private int deed(VerbFinder.Verb verb) {
         if (verb.isDeed()) {
-            found.deeds.add(new Found.Deed(
-                    verb.base(), verb.from(), verb.to(), found.drafts.size(), segment));
+            found.deeds.add(
+                    new Found.Deed(
+                            verb.base(), verb.from(), verb.to(), found.drafts.size(), segment));
         }
         role = verb.role();
         lastInverse = false;
@@ -288,8 +306,9 @@ final class ClauseScanner {
 
     /** In “plain or lemon soda” the first is a soda too. */
     private void lendHead(Draft main, Name other) {
-        boolean own = words.has("head", p.word(main.lastNameToken()))
-                || words.has("countable", p.word(main.lastNameToken()));
+        boolean own =
+                words.has("head", p.word(main.lastNameToken()))
+                        || words.has("countable", p.word(main.lastNameToken()));
         boolean lends = other.last() > other.first() && words.has("head", p.word(other.last()));
         if (main.isNamed() && !own && lends) {
             main.pieces.add(new Name.Piece(other.last(), other.last() + 1));
@@ -311,8 +330,7 @@ final class ClauseScanner {
         int at = draft.end;
         int i = p.at(at).isMark(',') ? at + 1 : at;
         Optional<PhraseTable.Match> taste = words.at("taste", p, i);
-        boolean same = draft.measure.equals("same")
-                && draft.amount.kind() == Amount.Kind.STATED;
+        boolean same = draft.measure.equals("same") && draft.amount.kind() == Amount.Kind.STATED;
         boolean open = draft.amount.kind() == Amount.Kind.UNSTATED || same;
         if (same && words.at("as-will", p, at).isPresent()) {
             draft.amount = Amount.of(Amount.Kind.ENOUGH);
@@ -387,10 +405,11 @@ final class ClauseScanner {
         d.name(name.get());
         lendHead(main, name.get());
         d.sameAmountAs(main);
-        q.ifPresent(x -> {
-            d.amount = x.amount();
-            d.measure = x.hasMeasure() ? x.measure() : main.measure;
-        });
+        q.ifPresent(
+                x -> {
+                    d.amount = x.amount();
+                    d.measure = x.hasMeasure() ? x.measure() : main.measure;
+                });
         d.kind = LineKind.ALTERNATIVE;
         return Optional.of(d);
     }
@@ -403,7 +422,8 @@ final class ClauseScanner {
             int at = comma ? i + 1 : i;
             boolean and = words.has("and", p.word(at)) || p.at(at).isMark('&');
             at = and ? at + 1 : at;
-            if (!comma && !and || amounts.parse(at).filter(q -> !q.isArticle()).isPresent()
+            if (!comma && !and
+                    || amounts.parse(at).filter(q -> !q.isArticle()).isPresent()
                     || verbs.at(at, true).isPresent()) {
                 return i;
             }

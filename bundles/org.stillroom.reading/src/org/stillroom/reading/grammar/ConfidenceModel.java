@@ -26,10 +26,13 @@ final class ConfidenceModel {
     /** Reads the weights from the data file beside this class. */
     static ConfidenceModel standard() {
         ConfidenceModel model = new ConfidenceModel();
-        try (BufferedReader in = new BufferedReader(new InputStreamReader(
-                Objects.requireNonNull(
-                        ConfidenceModel.class.getResourceAsStream("confidence.tsv")),
-                StandardCharsets.UTF_8))) {
+        try (BufferedReader in =
+                new BufferedReader(
+                        new InputStreamReader(
+                                Objects.requireNonNull(
+                                        ConfidenceModel.class.getResourceAsStream(
+                                                "confidence.tsv")),
+                                StandardCharsets.UTF_8))) {
             in.lines().filter(l -> !l.startsWith("#") && !l.isBlank()).forEach(model::row);
         } catch (IOException e) {
             throw new UncheckedIOException("confidence.tsv cannot be read", e);

@@ -26,19 +26,20 @@ final class DoubtFinder {
         for (ReadingLine line : lines) {
             double p = line.confidence().probability();
             if (p < CERTAIN) {
-                String why = line.confidence().reasons().isEmpty()
-                        ? "This line is read with little certainty"
-                        : capital(String.join("; ", line.confidence().reasons()));
+                String why =
+                        line.confidence().reasons().isEmpty()
+                                ? "This line is read with little certainty"
+                                : capital(String.join("; ", line.confidence().reasons()));
                 doubts.add(new Doubt(why + ".", line.span(), 1 - p));
             }
         }
         unread(lines, doubts);
         if (lines.isEmpty() && p.size() > 0 && !refers) {
-            doubts.add(new Doubt(
-                    "No ingredient was found in these words.", p.span(0, p.size()), 1));
+            doubts.add(
+                    new Doubt("No ingredient was found in these words.", p.span(0, p.size()), 1));
         }
-        doubts.sort(Comparator.comparingDouble(Doubt::weight).reversed()
-                .thenComparing(Doubt::span));
+        doubts.sort(
+                Comparator.comparingDouble(Doubt::weight).reversed().thenComparing(Doubt::span));
         return doubts;
     }
 
@@ -46,10 +47,12 @@ final class DoubtFinder {
     private void unread(List<ReadingLine> lines, List<Doubt> doubts) {
         NumberParser numbers = new NumberParser(words, p);
         for (int i = 0; i < p.size(); i++) {
-            boolean sign = p.at(i).type() == Token.Type.FRACTION
-                    || p.at(i).type() == Token.Type.NUMBER
-                    || words.has("number", p.word(i)) && !words.has("article", p.word(i))
-                            && words.at("measure", p, i + 1).isPresent();
+            boolean sign =
+                    p.at(i).type() == Token.Type.FRACTION
+                            || p.at(i).type() == Token.Type.NUMBER
+                            || words.has("number", p.word(i))
+                                    && !words.has("article", p.word(i))
+                                    && words.at("measure", p, i + 1).isPresent();
             if (!sign) {
                 continue;
             }
@@ -58,9 +61,11 @@ final class DoubtFinder {
             boolean time = words.has("time", p.word(next)) || words.has("time", p.word(next + 1));
             boolean taken = lines.stream().anyMatch(l -> l.span().overlaps(span));
             if (!taken && !time) {
-                doubts.add(new Doubt(
-                        "A number stands here that no ingredient takes up.",
-                        p.span(i, Math.max(i + 1, Math.min(next, p.size()))), 0.4));
+                doubts.add(
+                        new Doubt(
+                                "A number stands here that no ingredient takes up.",
+                                p.span(i, Math.max(i + 1, Math.min(next, p.size()))),
+                                0.4));
             }
             i = Math.max(i, next - 1);
         }

@@ -1,7 +1,6 @@
 package org.stillroom.reading.grammar;
 
 import java.util.Optional;
-import org.stillroom.model.number.Rational;
 import org.stillroom.model.reading.Amount;
 import org.stillroom.model.reading.LineKind;
 
@@ -60,8 +59,7 @@ final class FillParser {
         if (draft.isEmpty() && !verb) {
             return Optional.empty();
         }
-        return Optional.of(
-                new Filled(draft, s.pot, verb, draft.map(d -> d.end).orElse(s.at)));
+        return Optional.of(new Filled(draft, s.pot, verb, draft.map(d -> d.end).orElse(s.at)));
     }
 
     /** Reads the share of the glass that stands after its contents: “one-third of the glass”. */
@@ -71,20 +69,21 @@ final class FillParser {
             return Optional.empty();
         }
         int at = n.get().next();
-        while (words.has("of", p.word(at)) || words.has("definite", p.word(at))
+        while (words.has("of", p.word(at))
+                || words.has("definite", p.word(at))
                 || words.has("size", p.word(at))) {
             at++;
         }
         Optional<PhraseTable.Match> vessel = words.at("vessel", p, at);
         boolean full = words.has("full", p.word(at));
         int next = full ? at + 1 : vessel.map(PhraseTable.Match::next).orElse(at);
-        return next == at ? Optional.empty() : Optional.of(
-                Quantity.of(fill(n), "fill", i, next, Hint.FILL));
+        return next == at
+                ? Optional.empty()
+                : Optional.of(Quantity.of(fill(n), "fill", i, next, Hint.FILL));
     }
 
     private static Amount fill(Optional<Numeral> n) {
-        return new Amount(
-                Amount.Kind.FILL, n.map(Numeral::low), n.flatMap(Numeral::high));
+        return new Amount(Amount.Kind.FILL, n.map(Numeral::low), n.flatMap(Numeral::high));
     }
 
     private boolean verb(State s) {
@@ -93,8 +92,10 @@ final class FillParser {
         int at = before.map(Numeral::next).orElse(i);
         Optional<PhraseTable.Match> balance = words.at("fill-balance", p, i);
         boolean starts = p.at(i - 1).type() != Token.Type.WORD;
-        boolean named = balance.isPresent() && p.at(balance.get().next()).isWord()
-                && !words.has("of", p.word(balance.get().next()));
+        boolean named =
+                balance.isPresent()
+                        && p.at(balance.get().next()).isWord()
+                        && !words.has("of", p.word(balance.get().next()));
         if (named && starts) {
             s.at = balance.get().next();
             s.full = true;
@@ -149,12 +150,18 @@ final class FillParser {
             } else if (words.has("full", p.word(s.at))) {
                 s.full = true;
                 s.at++;
-            } else if (p.at(s.at).isMark(',') && s.share.isPresent()
+            } else if (p.at(s.at).isMark(',')
+                    && s.share.isPresent()
                     && words.has("fill-with", p.word(s.at + 1))) {
                 s.at++;
             } else {
-                Optional<Quantity> upTo = amounts.parse(s.at).filter(q -> q.hasMeasure()
-                        && words.has("fill-with", p.word(q.next())));
+                Optional<Quantity> upTo =
+                        amounts.parse(s.at)
+                                .filter(
+                                        q ->
+                                                q.hasMeasure()
+                                                        && words.has(
+                                                                "fill-with", p.word(q.next())));
                 s.at = upTo.map(Quantity::next).orElse(s.at);
                 ofOrWith(s);
                 return;
@@ -175,17 +182,21 @@ final class FillParser {
             return Optional.empty();
         }
         s.at = words.at("balance", p, s.at).map(PhraseTable.Match::next).orElse(s.at);
-        Optional<Quantity> equal = amounts.parse(s.at).filter(
-                q -> q.amount().kind() == Amount.Kind.EQUAL_PARTS);
+        Optional<Quantity> equal =
+                amounts.parse(s.at).filter(q -> q.amount().kind() == Amount.Kind.EQUAL_PARTS);
         s.at = equal.map(Quantity::next).orElse(s.at);
-        Optional<Quantity> own = amounts.parse(s.at)
-                .filter(q -> q.hasMeasure() && !q.measure().equals("unstated")
-                        && !q.hints().contains(Hint.BARE_MEASURE));
+        Optional<Quantity> own =
+                amounts.parse(s.at)
+                        .filter(
+                                q ->
+                                        q.hasMeasure()
+                                                && !q.measure().equals("unstated")
+                                                && !q.hints().contains(Hint.BARE_MEASURE));
         int at = own.map(Quantity::next).orElse(s.at);
         int nameAt = words.at("little", p, at).map(PhraseTable.Match::next).orElse(at);
         Optional<Name> name = names.parse(nameAt);
-        if (name.isEmpty() || words.has("not-name", p.word(name.get().last()))
-                && !name.get().known()) {
+        if (name.isEmpty()
+                || words.has("not-name", p.word(name.get().last())) && !name.get().known()) {
             return Optional.empty();
         }
         Draft d = new Draft(start, name.get().next());

@@ -45,12 +45,19 @@ final class InverseParser {
             return Optional.empty();
         }
         int at = afterOther(name.get().next());
-        boolean mark = p.at(at).isMark(',') || p.at(at).isMark(':') || p.at(at).isMark('—')
-                || p.at(at).isMark('.') || p.at(at).isMark('(');
+        boolean mark =
+                p.at(at).isMark(',')
+                        || p.at(at).isMark(':')
+                        || p.at(at).isMark('—')
+                        || p.at(at).isMark('.')
+                        || p.at(at).isMark('(');
         int from = amountStart(mark ? at + 1 : at);
         return afterStrength(from, serial)
-                .or(() -> amount(from).filter(q -> closes(q, serial))
-                        .filter(q -> mark || isStrong(q, from)))
+                .or(
+                        () ->
+                                amount(from)
+                                        .filter(q -> closes(q, serial))
+                                        .filter(q -> mark || isStrong(q, from)))
                 .map(q -> draft(i, name.get(), q));
     }
 
@@ -84,12 +91,15 @@ final class InverseParser {
     private List<Draft> spread(List<Name> listed, int amountAt) {
         Optional<Quantity> q = amounts.parse(amountAt).filter(x -> closes(x, false));
         List<Draft> drafts = new ArrayList<>();
-        q.ifPresent(x -> listed.forEach(n -> {
-            Draft d = draft(n.start(), n, x);
-            d.each = false;
-            d.end = n.next();
-            drafts.add(d);
-        }));
+        q.ifPresent(
+                x ->
+                        listed.forEach(
+                                n -> {
+                                    Draft d = draft(n.start(), n, x);
+                                    d.each = false;
+                                    d.end = n.next();
+                                    drafts.add(d);
+                                }));
         if (!drafts.isEmpty()) {
             drafts.get(drafts.size() - 1).end = q.orElseThrow().next();
         }
@@ -99,8 +109,7 @@ final class InverseParser {
     /** Passes over “, or Peruvian bark cordial” between the name and its amount. */
     private int afterOther(int at) {
         int or = p.at(at).isMark(',') ? at + 1 : at;
-        return words.has("or", p.word(or))
-                ? names.parse(or + 1).map(Name::next).orElse(at) : at;
+        return words.has("or", p.word(or)) ? names.parse(or + 1).map(Name::next).orElse(at) : at;
     }
 
     private int amountStart(int i) {
@@ -126,10 +135,17 @@ final class InverseParser {
     }
 
     private Supplier<Optional<Quantity>> sameAlone(int i) {
-        return () -> words.at("ditto-last", p, i)
-                .filter(m -> !p.at(m.next()).isWord())
-                .map(m -> Quantity.of(
-                        Amount.of(Rational.ONE), "same", i, m.next(), Hint.SAME));
+        return () ->
+                words.at("ditto-last", p, i)
+                        .filter(m -> !p.at(m.next()).isWord())
+                        .map(
+                                m ->
+                                        Quantity.of(
+                                                Amount.of(Rational.ONE),
+                                                "same",
+                                                i,
+                                                m.next(),
+                                                Hint.SAME));
     }
 
     private Draft draft(int i, Name n, Quantity q) {
@@ -158,10 +174,13 @@ final class InverseParser {
 
     /** Amounts that may follow a name without a mark between. */
     private boolean isStrong(Quantity q, int at) {
-        boolean roman = p.at(q.next() - 1).isWord()
-                && Roman.parse(p.word(q.next() - 1)).isPresent();
-        return p.at(at).type() == Token.Type.SIGN || roman || q.measure().equals("same")
-                || q.measure().equals("per cent") || lineMode && q.hasMeasure();
+        boolean roman =
+                p.at(q.next() - 1).isWord() && Roman.parse(p.word(q.next() - 1)).isPresent();
+        return p.at(at).type() == Token.Type.SIGN
+                || roman
+                || q.measure().equals("same")
+                || q.measure().equals("per cent")
+                || lineMode && q.hasMeasure();
     }
 
     /** An amount that is followed by another name belongs to that one. */
@@ -170,8 +189,13 @@ final class InverseParser {
         if (q.isArticle() && !q.hasMeasure()) {
             return false;
         }
-        boolean mark = t.ends() || t.isMark('.') || t.isMark(';') || t.isMark(',')
-                || t.isMark(')') || t.isMark(':');
+        boolean mark =
+                t.ends()
+                        || t.isMark('.')
+                        || t.isMark(';')
+                        || t.isMark(',')
+                        || t.isMark(')')
+                        || t.isMark(':');
         return mark || words.has("and", t.text()) && serial;
     }
 }

@@ -38,12 +38,14 @@ final class ItemParser {
 
     /** Reads “the juice of …” or “the thin rind of …”, where the number stands inside. */
     private Optional<Draft> yielding(int i, Optional<Draft> before, boolean juice) {
-        Optional<Numeral> leading = amounts.numbers().parse(i)
-                .filter(n -> n.fraction() || n.article());
+        Optional<Numeral> leading =
+                amounts.numbers().parse(i).filter(n -> n.fraction() || n.article());
         int at = leading.map(Numeral::next).orElse(i);
         List<String> preparations = new ArrayList<>();
-        while (words.has("prep", p.word(at)) || words.has("praise", p.word(at))
-                || words.has("article", p.word(at)) || words.has("rind-sort", p.word(at))) {
+        while (words.has("prep", p.word(at))
+                || words.has("praise", p.word(at))
+                || words.has("article", p.word(at))
+                || words.has("rind-sort", p.word(at))) {
             if (words.has("prep", p.word(at))) {
                 preparations.add(p.word(at));
             }
@@ -60,19 +62,23 @@ final class ItemParser {
         int next = at + 1;
         boolean of = words.has("of", p.word(next));
         int number = p.at(next).isMark(',') && juice ? next + 1 : next;
-        boolean elidedOf = amounts.numbers().parse(number)
-                .filter(x -> juice && number == next || closesYield(x.next())).isPresent();
+        boolean elidedOf =
+                amounts.numbers()
+                        .parse(number)
+                        .filter(x -> juice && number == next || closesYield(x.next()))
+                        .isPresent();
         if (!of && !elidedOf) {
             return shared(i, word, juice, preparations);
         }
         Optional<Draft> draft = yielded(i, word, of ? next + 1 : number, juice, before);
-        draft.ifPresent(d -> {
-            d.preparations.addAll(0, preparations);
-            boolean half = leading.filter(Numeral::fraction).isPresent();
-            if (half && d.amount.quantity().isPresent()) {
-                d.amount = Amount.of(d.amount.quantity().get().times(leading.get().low()));
-            }
-        });
+        draft.ifPresent(
+                d -> {
+                    d.preparations.addAll(0, preparations);
+                    boolean half = leading.filter(Numeral::fraction).isPresent();
+                    if (half && d.amount.quantity().isPresent()) {
+                        d.amount = Amount.of(d.amount.quantity().get().times(leading.get().low()));
+                    }
+                });
         return draft;
     }
 
@@ -134,13 +140,17 @@ final class ItemParser {
         if (!juice || n.isEmpty()) {
             return Optional.empty();
         }
-        Optional<Quantity> q = amounts.parse(i)
-                .filter(x -> x.hasMeasure() && words.has("of", p.word(x.next())));
-        return q.flatMap(x -> names.parse(x.next()).map(name -> {
-            Draft d = joined(x, name, start);
-            d.start = start;
-            return d;
-        }));
+        Optional<Quantity> q =
+                amounts.parse(i).filter(x -> x.hasMeasure() && words.has("of", p.word(x.next())));
+        return q.flatMap(
+                x ->
+                        names.parse(x.next())
+                                .map(
+                                        name -> {
+                                            Draft d = joined(x, name, start);
+                                            d.start = start;
+                                            return d;
+                                        }));
     }
 
     private Amount yieldAmount(Optional<Numeral> n, boolean single, Draft d, int word) {
@@ -150,17 +160,19 @@ final class ItemParser {
         String last = p.word(d.lastNameToken());
         boolean plural = last.endsWith("s") && !last.endsWith("ss");
         d.hints.add(Hint.BARE_MEASURE);
-        boolean partPlural = d.measure.equals("whole") && p.word(word).endsWith("s")
-                && !p.word(word).equals("whites");
-        return plural && !single || partPlural
-                ? Amount.UNSTATED : Amount.of(Rational.ONE);
+        boolean partPlural =
+                d.measure.equals("whole")
+                        && p.word(word).endsWith("s")
+                        && !p.word(word).equals("whites");
+        return plural && !single || partPlural ? Amount.UNSTATED : Amount.of(Rational.ONE);
     }
 
     /** Reads “one orange and a half”. */
     private Numeral andHalf(Numeral n, Draft d) {
         Numeral more = amounts.numbers().andFraction(n.withNext(d.end));
-        boolean measured = words.at("measure", p, more.next()).isPresent()
-                || words.has("of", p.word(more.next()));
+        boolean measured =
+                words.at("measure", p, more.next()).isPresent()
+                        || words.has("of", p.word(more.next()));
         if (more.next() == d.end || measured) {
             return n;
         }
@@ -180,23 +192,27 @@ final class ItemParser {
     private Optional<Draft> shared(int start, int word, boolean juice, List<String> prepared) {
         boolean joined = words.has("and", p.word(word + 1)) || p.at(word + 1).isMark(',');
         int other = word + 2;
-        while (words.has("prep", p.word(other)) || words.has("article", p.word(other))
-                || words.has("rind-sort", p.word(other)) || words.has("praise", p.word(other))) {
+        while (words.has("prep", p.word(other))
+                || words.has("article", p.word(other))
+                || words.has("rind-sort", p.word(other))
+                || words.has("praise", p.word(other))) {
             other++;
         }
         boolean part = words.has("part-of", p.word(other)) || words.has("juice", p.word(other));
         if (!joined || !part || !words.has("of", p.word(other + 1))) {
             return Optional.empty();
         }
-        return yielded(start, word, other + 2, juice, Optional.empty()).map(d -> {
-            d.end = word + 1;
-            if (!juice) {
-                d.pieces.set(0, new Name.Piece(word, word + 1));
-            }
-            d.preparations.addAll(prepared);
-            d.hints.add(Hint.ELIDED);
-            return d;
-        });
+        return yielded(start, word, other + 2, juice, Optional.empty())
+                .map(
+                        d -> {
+                            d.end = word + 1;
+                            if (!juice) {
+                                d.pieces.set(0, new Name.Piece(word, word + 1));
+                            }
+                            d.preparations.addAll(prepared);
+                            d.hints.add(Hint.ELIDED);
+                            return d;
+                        });
     }
 
     private Optional<Draft> amounted(int i, Optional<Draft> before) {
@@ -231,11 +247,16 @@ final class ItemParser {
             return false;
         }
         Token after = p.at(name.next());
-        boolean ends = after.ends() || after.type() == Token.Type.MARK
-                || words.has("name-ends", after.text());
+        boolean ends =
+                after.ends()
+                        || after.type() == Token.Type.MARK
+                        || words.has("name-ends", after.text());
         boolean counted = !q.hasMeasure() || q.measure().equals("unstated");
-        return ends && (!counted || !q.amount().quantity().isEmpty() && !q.isArticle()
-                && name.last() - name.first() < 2);
+        return ends
+                && (!counted
+                        || !q.amount().quantity().isEmpty()
+                                && !q.isArticle()
+                                && name.last() - name.first() < 2);
     }
 
     /** In “two dashes of gum, one of maraschino” and “juice of a lemon and two limes”. */
@@ -252,8 +273,11 @@ final class ItemParser {
             return q.withMeasure(measure, before.get().size.filter(s -> false), q.next());
         }
         int name = q.next();
-        boolean juice = measure.equals("juice-of") && words.has("and", p.word(i - 1))
-                && before.get().end == i - 1 && words.has("citrus", p.word(name));
+        boolean juice =
+                measure.equals("juice-of")
+                        && words.has("and", p.word(i - 1))
+                        && before.get().end == i - 1
+                        && words.has("citrus", p.word(name));
         return juice ? q.withMeasure("juice-of", q.size(), q.next()) : q;
     }
 
@@ -266,13 +290,14 @@ final class ItemParser {
             return Optional.empty();
         }
         Optional<Name> name = names.parse(at);
-        return name.map(n -> {
-            Draft d = new Draft(start, n.next());
-            d.quantity(q);
-            d.name(n);
-            d.measure = q.hasMeasure() ? q.measure() : "whole";
-            return d;
-        });
+        return name.map(
+                n -> {
+                    Draft d = new Draft(start, n.next());
+                    d.quantity(q);
+                    d.name(n);
+                    d.measure = q.hasMeasure() ? q.measure() : "whole";
+                    return d;
+                });
     }
 
     private Draft joined(Quantity q, Name name, int start) {
@@ -284,8 +309,10 @@ final class ItemParser {
         }
         possessiveJuice(d, name);
         orTwo(d);
-        boolean plain = d.measure.equals("whole") && d.amount.quantityMax().isEmpty()
-                && d.amount.quantity().isPresent();
+        boolean plain =
+                d.measure.equals("whole")
+                        && d.amount.quantityMax().isEmpty()
+                        && d.amount.quantity().isPresent();
         if (plain && words.has("countable", p.word(name.last()))) {
             Numeral n = Numeral.of(d.amount.quantity().get(), d.end);
             d.amount = Amount.of(andHalf(n, d).low());
@@ -296,7 +323,9 @@ final class ItemParser {
     /** Reads “a clove or two”. */
     private void orTwo(Draft d) {
         boolean one = d.amount.equals(Amount.of(Rational.ONE));
-        if (one && words.has("or", p.word(d.end)) && p.word(d.end + 1).equals("two")
+        if (one
+                && words.has("or", p.word(d.end))
+                && p.word(d.end + 1).equals("two")
                 && !p.at(d.end + 2).isWord()) {
             d.amount = Amount.of(Rational.ONE, Rational.of(2));
             d.end += 2;
@@ -332,9 +361,11 @@ final class ItemParser {
 
     private boolean isCounted(Name name) {
         String last = p.word(name.last());
-        boolean liquidFollows = words.has("or", p.word(name.next()))
-                && names.parse(name.next() + 1)
-                        .filter(n -> !words.has("countable", p.word(n.last()))).isPresent();
+        boolean liquidFollows =
+                words.has("or", p.word(name.next()))
+                        && names.parse(name.next() + 1)
+                                .filter(n -> !words.has("countable", p.word(n.last())))
+                                .isPresent();
         return words.has("countable", last) && !liquidFollows;
     }
 
@@ -343,18 +374,25 @@ final class ItemParser {
         int next = name.next();
         String last = p.word(name.last());
         boolean mark = p.at(next).isMark('(') || p.at(next).isMark(',');
-        boolean only = mark && words.has("juice", p.word(next + 1))
-                && (p.at(next + 2).isMark(')') || words.has("only", p.word(next + 2)));
+        boolean only =
+                mark
+                        && words.has("juice", p.word(next + 1))
+                        && (p.at(next + 2).isMark(')') || words.has("only", p.word(next + 2)));
         boolean counted = d.measure.equals("whole") || d.measure.equals("part");
-        boolean thereof = mark && words.has("definite", p.word(next + 1))
-                && words.has("juice", p.word(next + 2)) && p.word(next + 3).equals("thereof");
+        boolean thereof =
+                mark
+                        && words.has("definite", p.word(next + 1))
+                        && words.has("juice", p.word(next + 2))
+                        && p.word(next + 3).equals("thereof");
         if (counted && thereof) {
             d.measure = "juice-of";
             d.end = next + 4;
         } else if (counted && only) {
             d.measure = "juice-of";
             d.end = next + 3;
-        } else if (counted && words.has("juice", last) && name.last() > name.first()
+        } else if (counted
+                && words.has("juice", last)
+                && name.last() > name.first()
                 && p.word(name.last() - 1).equals("'s")) {
             Name.Piece old = d.pieces.remove(d.pieces.size() - 1);
             d.pieces.add(new Name.Piece(old.from(), old.to() - 2));
@@ -375,9 +413,11 @@ final class ItemParser {
             return false;
         }
         boolean definite = words.has("definite", p.word(d.start));
-        boolean idle = d.measure.equals("whole") && !name.known()
-                && words.has("not-name", last);
-        return !idle && !(article && definite) && (!article || words.has("countable", last)
-                || name.known() && !words.has("mass", last));
+        boolean idle = d.measure.equals("whole") && !name.known() && words.has("not-name", last);
+        return !idle
+                && !(article && definite)
+                && (!article
+                        || words.has("countable", last)
+                        || name.known() && !words.has("mass", last));
     }
 }

@@ -21,8 +21,9 @@ final class KindRule {
             return;
         }
         String last = p.word(d.lastNameToken());
-        boolean cubes = words.has("ice", p.word(d.lastNameToken() - 1))
-                && words.has("solid-measure", BareNames.singular(last));
+        boolean cubes =
+                words.has("ice", p.word(d.lastNameToken() - 1))
+                        && words.has("solid-measure", BareNames.singular(last));
         if (words.has("ice", last) || cubes) {
             d.kind = LineKind.ICE;
             return;
@@ -58,11 +59,13 @@ final class KindRule {
     /** Grating into the drink seasons it; grating over it dresses it. */
     private void garnish(Draft d, String last) {
         Token next = p.at(d.end + 1);
-        boolean into = words.has("inward", p.word(d.end))
-                && (!p.word(d.end).equals("in") || next.ends() || next.isMark('.'));
-        boolean rind = words.has("part-of", p.word(d.pieces.get(0).from()))
-                && !words.at("garnish-mark", p, d.end).isPresent() && words.has("of",
-                        p.word(d.pieces.get(0).from() + 1));
+        boolean into =
+                words.has("inward", p.word(d.end))
+                        && (!p.word(d.end).equals("in") || next.ends() || next.isMark('.'));
+        boolean rind =
+                words.has("part-of", p.word(d.pieces.get(0).from()))
+                        && !words.at("garnish-mark", p, d.end).isPresent()
+                        && words.has("of", p.word(d.pieces.get(0).from() + 1));
         if (!into && !rind) {
             dress(d, last);
         }
@@ -76,8 +79,11 @@ final class KindRule {
     /** A singular thing without number is one. */
     void one(Draft d, String last) {
         boolean plural = last.endsWith("s") && !last.endsWith("ss");
-        if (d.amount.equals(Amount.UNSTATED) && d.measure.equals("unstated")
-                && words.has("countable", last) && !plural && !words.has("dusted", last)) {
+        if (d.amount.equals(Amount.UNSTATED)
+                && d.measure.equals("unstated")
+                && words.has("countable", last)
+                && !plural
+                && !words.has("dusted", last)) {
             d.amount = Amount.of(Rational.ONE);
             d.measure = "whole";
         }
@@ -91,8 +97,7 @@ final class KindRule {
         d.kind = LineKind.TOP;
         if (d.measure.equals("unstated")) {
             d.measure = measure;
-            d.amount = Amount.of(
-                    measure.equals("float") ? Amount.Kind.FLOAT : Amount.Kind.FILL);
+            d.amount = Amount.of(measure.equals("float") ? Amount.Kind.FLOAT : Amount.Kind.FILL);
         }
     }
 
@@ -112,8 +117,7 @@ final class KindRule {
         for (int i = end; i < end + 6; i++) {
             Token t = p.at(i);
             boolean comma = t.isMark(',') && i > end;
-            if (t.ends() || comma || t.isMark(';') || t.isMark('.')
-                    || words.has("and", t.text())) {
+            if (t.ends() || comma || t.isMark(';') || t.isMark('.') || words.has("and", t.text())) {
                 return false;
             }
             Optional<PhraseTable.Match> mark = words.at("garnish-mark", p, i);
@@ -125,7 +129,8 @@ final class KindRule {
     }
 
     private boolean isSolid(Draft d, String last) {
-        return words.has("solid-measure", d.measure) || words.has("countable", last)
+        return words.has("solid-measure", d.measure)
+                || words.has("countable", last)
                 || words.has("solid", last);
     }
 }

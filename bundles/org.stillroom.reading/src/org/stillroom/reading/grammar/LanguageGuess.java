@@ -12,18 +12,80 @@ import org.stillroom.model.text.Folding;
  */
 final class LanguageGuess {
 
-    private static final Map<String, Set<String>> SMALL_WORDS = Map.of(
-            "en", Set.of("the", "of", "and", "with", "a", "into", "in", "it", "to", "add", "one",
-                    "two", "half", "fill", "ice", "glass", "is", "then", "well", "an", "or"),
-            "fr", Set.of("le", "la", "les", "de", "du", "des", "un", "une", "et", "dans", "avec",
-                    "au", "aux", "verre", "sucre", "faites", "versez", "ajoutez", "glace", "sur",
-                    "deux", "en", "eau", "par", "cuilleree", "d'eau", "que", "mettez", "remplir"),
-            "de", Set.of("der", "die", "das", "und", "mit", "ein", "eine", "einen", "in", "dem",
-                    "den", "zu", "auf", "man", "loffel", "zucker", "wasser", "glas", "eis", "von",
-                    "zwei", "wird", "gieszt", "giesst", "gut", "nach", "liter", "saft", "einer"),
-            "es", Set.of("el", "la", "los", "las", "de", "del", "y", "con", "un", "una", "en",
-                    "se", "azucar", "agua", "vaso", "copa", "hielo", "cucharada", "por", "dos",
-                    "al", "sirvase", "agreguese", "gotas", "jugo", "limon", "unas", "medio"));
+    private static final Map<String, Set<String>> SMALL_WORDS =
+            Map.of(
+                    "en",
+                            Set.of(
+                                    "the", "of", "and", "with", "a", "into", "in", "it", "to",
+                                    "add", "one", "two", "half", "fill", "ice", "glass", "is",
+                                    "then", "well", "an", "or"),
+                    "fr",
+                            Set.of(
+                                    "le",
+                                    "la",
+                                    "les",
+                                    "de",
+                                    "du",
+                                    "des",
+                                    "un",
+                                    "une",
+                                    "et",
+                                    "dans",
+                                    "avec",
+                                    "au",
+                                    "aux",
+                                    "verre",
+                                    "sucre",
+                                    "faites",
+                                    "versez",
+                                    "ajoutez",
+                                    "glace",
+                                    "sur",
+                                    "deux",
+                                    "en",
+                                    "eau",
+                                    "par",
+                                    "cuilleree",
+                                    "d'eau",
+                                    "que",
+                                    "mettez",
+                                    "remplir"),
+                    "de",
+                            Set.of(
+                                    "der", "die", "das", "und", "mit", "ein", "eine", "einen", "in",
+                                    "dem", "den", "zu", "auf", "man", "loffel", "zucker", "wasser",
+                                    "glas", "eis", "von", "zwei", "wird", "gieszt", "giesst", "gut",
+                                    "nach", "liter", "saft", "einer"),
+                    "es",
+                            Set.of(
+                                    "el",
+                                    "la",
+                                    "los",
+                                    "las",
+                                    "de",
+                                    "del",
+                                    "y",
+                                    "con",
+                                    "un",
+                                    "una",
+                                    "en",
+                                    "se",
+                                    "azucar",
+                                    "agua",
+                                    "vaso",
+                                    "copa",
+                                    "hielo",
+                                    "cucharada",
+                                    "por",
+                                    "dos",
+                                    "al",
+                                    "sirvase",
+                                    "agreguese",
+                                    "gotas",
+                                    "jugo",
+                                    "limon",
+                                    "unas",
+                                    "medio"));
 
     private LanguageGuess() {}
 
@@ -31,11 +93,12 @@ final class LanguageGuess {
         Map<String, Integer> hits = new HashMap<>();
         String start = passage.length() > 1200 ? passage.substring(0, 1200) : passage;
         for (String word : Folding.foldWord(start).split("[^a-z']+")) {
-            SMALL_WORDS.forEach((language, words) -> {
-                if (words.contains(word)) {
-                    hits.merge(language, 1, Integer::sum);
-                }
-            });
+            SMALL_WORDS.forEach(
+                    (language, words) -> {
+                        if (words.contains(word)) {
+                            hits.merge(language, 1, Integer::sum);
+                        }
+                    });
         }
         int english = hits.getOrDefault("en", 0);
         String best = "en";

@@ -33,8 +33,9 @@ final class LexiconNames implements Names {
         }
         Optional<Known> known = found.get(index);
         if (known == null) {
-            known = lexicon.match(tokens, index)
-                    .map(m -> new Known(index + m.tokens(), m.senses()));
+            known =
+                    lexicon.match(tokens, index)
+                            .map(m -> new Known(index + m.tokens(), m.senses()));
             found.set(index, known);
         }
         return known;

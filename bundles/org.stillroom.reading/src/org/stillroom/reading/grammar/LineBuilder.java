@@ -41,7 +41,8 @@ final class LineBuilder {
     /** Returns the end of a draft without marks that only divide it from the next. */
     private int trimmedEnd(Draft d) {
         int end = Math.min(d.end, p.size());
-        while (end > d.start + 1 && p.at(end - 1).type() != Token.Type.NUMBER
+        while (end > d.start + 1
+                && p.at(end - 1).type() != Token.Type.NUMBER
                 && (p.at(end - 1).isMark(',') || p.at(end - 1).ends())) {
             end--;
         }
@@ -51,20 +52,39 @@ final class LineBuilder {
     private ReadingLine line(Draft d, int start, int end) {
         Span span = p.span(start, end);
         Optional<Ingredient> ingredient = ingredient(d);
-        Optional<Span> amountSpan = d.amountStart < 0 || d.amountEnd <= d.amountStart
-                ? Optional.empty() : Optional.of(p.span(d.amountStart, d.amountEnd));
+        Optional<Span> amountSpan =
+                d.amountStart < 0 || d.amountEnd <= d.amountStart
+                        ? Optional.empty()
+                        : Optional.of(p.span(d.amountStart, d.amountEnd));
         Confidence confidence = model.of(d);
         List<ReadingLine> others = new ArrayList<>();
         double left = (1 - confidence.probability()) * 0.8;
         for (Amount other : d.others) {
-            others.add(new ReadingLine(
-                    text.slice(span), span, d.kind, other, d.measure, d.size, ingredient,
-                    amountSpan, Confidence.of(Math.max(0.01, left)), List.of()));
+            others.add(
+                    new ReadingLine(
+                            text.slice(span),
+                            span,
+                            d.kind,
+                            other,
+                            d.measure,
+                            d.size,
+                            ingredient,
+                            amountSpan,
+                            Confidence.of(Math.max(0.01, left)),
+                            List.of()));
             left /= 2;
         }
         return new ReadingLine(
-                text.slice(span), span, d.kind, d.amount, d.measure, d.size, ingredient,
-                amountSpan, confidence, others);
+                text.slice(span),
+                span,
+                d.kind,
+                d.amount,
+                d.measure,
+                d.size,
+                ingredient,
+                amountSpan,
+                confidence,
+                others);
     }
 
     private Optional<Ingredient> ingredient(Draft d) {
@@ -82,7 +102,8 @@ final class LineBuilder {
             Span span = p.span(piece.from(), piece.to());
             hull = hull == null ? span : hull.hull(span);
         }
-        return hull == null ? Optional.empty() : Optional.of(new Ingredient(
-                name.toString(), hull, d.senses, d.preparations));
+        return hull == null
+                ? Optional.empty()
+                : Optional.of(new Ingredient(name.toString(), hull, d.senses, d.preparations));
     }
 }

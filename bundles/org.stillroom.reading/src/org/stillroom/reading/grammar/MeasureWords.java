@@ -31,23 +31,30 @@ final class MeasureWords {
     /** Finds a measure that is spelt as the vocabulary has it. */
     Optional<Found> exact(Passage p, int i) {
         return words.at("measure", p, i)
-                .filter(m -> !words.has("needs-of-always", p.word(m.next() - 1))
-                        || words.has("of", p.word(m.next())))
+                .filter(
+                        m ->
+                                !words.has("needs-of-always", p.word(m.next() - 1))
+                                        || words.has("of", p.word(m.next())))
                 .map(m -> new Found(m.value(), point(p, m.next(), m.value()), false))
                 .or(() -> open(p, i));
     }
 
     /** Finds a measure after a number, slips allowed. */
     Optional<Found> afterNumber(Passage p, int i) {
-        return exact(p, i).or(() -> sign(p, i)).or(() -> dotted(p, i)).or(() -> divided(p, i))
-                .or(() -> misspelt(p, i)).or(() -> unusual(p, i));
+        return exact(p, i)
+                .or(() -> sign(p, i))
+                .or(() -> dotted(p, i))
+                .or(() -> divided(p, i))
+                .or(() -> misspelt(p, i))
+                .or(() -> unusual(p, i));
     }
 
     private Optional<Found> sign(Passage p, int i) {
         int at = words.at("sign-prefix", p, i).map(PhraseTable.Match::next).orElse(i);
         at = at > i && p.at(at).isMark('.') ? at + 1 : at;
         int next = at + 1;
-        return p.at(at).type() != Token.Type.SIGN ? Optional.empty()
+        return p.at(at).type() != Token.Type.SIGN
+                ? Optional.empty()
                 : words.table("sign").value(p.word(at)).map(m -> new Found(m, next, false));
     }
 
@@ -58,7 +65,8 @@ final class MeasureWords {
             return Optional.of(
                     new Found(p.at(i).capital() ? "tablespoon" : "teaspoon", next, false));
         }
-        return words.table("measure-dotted").value(p.word(i))
+        return words.table("measure-dotted")
+                .value(p.word(i))
                 .filter(m -> point || m.equals("cup") && p.at(next).isWord())
                 .map(m -> new Found(m, next, false));
     }
@@ -66,13 +74,23 @@ final class MeasureWords {
     /** Any other noun between a number and “of” measures: “three pannikins of …”. */
     private Optional<Found> unusual(Passage p, int i) {
         Token t = p.at(i);
-        boolean noun = t.isWord() && t.text().length() > 2 && !p.at(i + 1).glued()
-                && words.has("of", p.word(i + 1)) && p.at(i + 2).isWord();
-        boolean named = words.has("head", t.text()) || words.has("part-of", t.text())
-                || words.has("stop", t.text()) || words.has("not-name", t.text())
-                || words.has("time", t.text()) || words.has("substance", t.text())
-                || words.has("juice", t.text()) || words.has("vessel", t.text())
-                || words.has("countable", t.text()) || words.has("fraction", t.text());
+        boolean noun =
+                t.isWord()
+                        && t.text().length() > 2
+                        && !p.at(i + 1).glued()
+                        && words.has("of", p.word(i + 1))
+                        && p.at(i + 2).isWord();
+        boolean named =
+                words.has("head", t.text())
+                        || words.has("part-of", t.text())
+                        || words.has("stop", t.text())
+                        || words.has("not-name", t.text())
+                        || words.has("time", t.text())
+                        || words.has("substance", t.text())
+                        || words.has("juice", t.text())
+                        || words.has("vessel", t.text())
+                        || words.has("countable", t.text())
+                        || words.has("fraction", t.text());
         boolean phrase = words.has("stop", p.word(i + 2)) || words.has("size", t.text());
         if (!noun || named || phrase) {
             return Optional.empty();
@@ -83,9 +101,12 @@ final class MeasureWords {
     /** Passes over the full stop of an abbreviation: of a form that the whole word does not start. */
     private int point(Passage p, int next, String word) {
         String printed = p.word(next - 1);
-        boolean cut = printed.length() < 6 && !printed.startsWith(word)
-                && !word.endsWith(printed) && p.at(next + 1).isWord()
-                && !BareNames.singular(printed).equals(word);
+        boolean cut =
+                printed.length() < 6
+                        && !printed.startsWith(word)
+                        && !word.endsWith(printed)
+                        && p.at(next + 1).isWord()
+                        && !BareNames.singular(printed).equals(word);
         boolean shortened = words.has("abbrev", printed) || cut;
         return shortened && p.at(next).isMark('.') ? next + 1 : next;
     }
@@ -109,10 +130,14 @@ final class MeasureWords {
             return Optional.empty();
         }
         String joined = p.word(i) + next.text();
-        Optional<Found> whole = words.table("measure").value(joined)
-                .filter(m -> joined.length() > 3).map(m -> new Found(m, i + 2, true));
+        Optional<Found> whole =
+                words.table("measure")
+                        .value(joined)
+                        .filter(m -> joined.length() > 3)
+                        .map(m -> new Found(m, i + 2, true));
         boolean first = words.has("measure-start", p.word(i)) && !known.test(next.text());
-        return whole.isPresent() || !first ? whole
+        return whole.isPresent() || !first
+                ? whole
                 : words.nearMeasure(joined).map(m -> new Found(m, i + 2, true));
     }
 
@@ -121,8 +146,7 @@ final class MeasureWords {
         if (!t.isWord() || t.text().length() < 4 || known.test(t.text())) {
             return tied(p, i);
         }
-        return words.nearMeasure(t.text()).map(m -> new Found(m, i + 1, true))
-                .or(() -> tied(p, i));
+        return words.nearMeasure(t.text()).map(m -> new Found(m, i + 1, true)).or(() -> tied(p, i));
     }
 
     /** Repairs “tea-spoonfnl” and “wine-glaes”, whose halves are tied by a hyphen. */

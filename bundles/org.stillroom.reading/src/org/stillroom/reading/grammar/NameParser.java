@@ -37,8 +37,8 @@ final class NameParser {
     private Name named(int index, int from, int to, int next, List<String> preparations) {
         Optional<Names.Known> known = knownEnd(from, to);
         Set<Hint> hints = EnumSet.noneOf(Hint.class);
-        boolean usual = known.filter(k -> k.next() >= to).isPresent()
-                || words.has("head", p.word(to - 1));
+        boolean usual =
+                known.filter(k -> k.next() >= to).isPresent() || words.has("head", p.word(to - 1));
         if (!usual) {
             hints.add(Hint.UNKNOWN_NAME);
         }
@@ -72,8 +72,11 @@ final class NameParser {
         int i = words.at("remains", p, index).map(PhraseTable.Match::next).orElse(index);
         while (i < index + 9) {
             String w = p.word(i);
-            boolean wordFollows = p.at(i + 1).isWord() && !words.has("stop", p.word(i + 1))
-                    && !words.has("of", p.word(i + 1)) && !p.at(i + 1).glued();
+            boolean wordFollows =
+                    p.at(i + 1).isWord()
+                            && !words.has("stop", p.word(i + 1))
+                            && !words.has("of", p.word(i + 1))
+                            && !p.at(i + 1).glued();
             if (words.has("of", w) || words.has("article", w) && !w.equals("one")) {
                 i++;
             } else if (keepsWhole(i)) {
@@ -85,7 +88,8 @@ final class NameParser {
                 i++;
             } else if (words.has("praise", w) && (wordFollows || words.has("article", w))) {
                 i++;
-            } else if (words.has("prep", w) && words.has("and", p.word(i + 1))
+            } else if (words.has("prep", w)
+                    && words.has("and", p.word(i + 1))
                     && words.has("prep", p.word(i + 2))) {
                 preparations.add(w);
                 i += 2;
@@ -102,8 +106,11 @@ final class NameParser {
             return false;
         }
         Optional<Names.Known> known = names.longest(p, i);
-        return known.isPresent() && known.get().next() > i + 1 && isPlain(i, known.get())
-                && !words.has("praise", p.word(i)) && !words.has("prep", p.word(i));
+        return known.isPresent()
+                && known.get().next() > i + 1
+                && isPlain(i, known.get())
+                && !words.has("praise", p.word(i))
+                && !words.has("prep", p.word(i));
     }
 
     /** Words such as “fine” and “broken” name a sort of sugar or ice, and of nothing else. */
@@ -126,8 +133,7 @@ final class NameParser {
     private int end(int from) {
         int i = from;
         while (i < from + LONGEST) {
-            Optional<Names.Known> known = names.longest(p, i)
-                    .filter(k -> isPlain(from, k));
+            Optional<Names.Known> known = names.longest(p, i).filter(k -> isPlain(from, k));
             if (known.isPresent() && known.get().next() > i + 1) {
                 i = known.get().next();
                 continue;
@@ -144,8 +150,10 @@ final class NameParser {
     private boolean isPlain(int from, Names.Known known) {
         for (int j = from + 1; j < known.next(); j++) {
             String w = p.word(j);
-            boolean tells = words.has("stop", w) && !words.has("and", w)
-                    || words.has("prep", w) || w.endsWith("ed") && w.length() > 4;
+            boolean tells =
+                    words.has("stop", w) && !words.has("and", w)
+                            || words.has("prep", w)
+                            || w.endsWith("ed") && w.length() > 4;
             if (tells && !p.at(j).glued()) {
                 return false;
             }
@@ -173,8 +181,8 @@ final class NameParser {
         if (words.has("stop", t.text()) || isNumber(i) || i > from && isUnit(i)) {
             return false;
         }
-        if (i > from && (words.at("taste", p, i).isPresent()
-                || words.at("enough", p, i).isPresent())) {
+        if (i > from
+                && (words.at("taste", p, i).isPresent() || words.at("enough", p, i).isPresent())) {
             return false;
         }
         if (i > from && words.has("before-from", t.text()) && p.word(i + 1).equals("from")) {
@@ -193,19 +201,29 @@ final class NameParser {
         Token next = p.at(i + 1);
         boolean lower = next.isWord() && !next.capital() && p.word(i - 1).length() < 10;
         boolean shortened = i > from && (words.has("abbrev", p.word(i - 1)) || lower);
-        return shortened && (next.isWord() && !words.has("stop", next.text())
-                && !isNumber(i + 1) && !isSentence(i) || next.isMark(',') || next.ends()
-                || next.type() == Token.Type.SIGN || isNumber(i + 1));
+        return shortened
+                && (next.isWord()
+                                && !words.has("stop", next.text())
+                                && !isNumber(i + 1)
+                                && !isSentence(i)
+                        || next.isMark(',')
+                        || next.ends()
+                        || next.type() == Token.Type.SIGN
+                        || isNumber(i + 1));
     }
 
     /** A unit of pharmacy that stands before its number ends the name. */
     private boolean isUnit(int i) {
-        boolean roman = Roman.isSmall(p.word(i)) && Roman.parse(p.word(i)).isPresent()
-                && words.at("measure", p, i + 1).isPresent();
-        boolean pints = p.word(i).startsWith("o") && p.at(i).capital()
-                && Roman.isSmall(p.word(i).substring(1));
-        boolean prefix = words.has("sign-prefix", p.word(i))
-                && p.at(i + 1).type() == Token.Type.SIGN;
+        boolean roman =
+                Roman.isSmall(p.word(i))
+                        && Roman.parse(p.word(i)).isPresent()
+                        && words.at("measure", p, i + 1).isPresent();
+        boolean pints =
+                p.word(i).startsWith("o")
+                        && p.at(i).capital()
+                        && Roman.isSmall(p.word(i).substring(1));
+        boolean prefix =
+                words.has("sign-prefix", p.word(i)) && p.at(i + 1).type() == Token.Type.SIGN;
         if (roman || pints || prefix) {
             return true;
         }
@@ -224,13 +242,18 @@ final class NameParser {
         if (word) {
             return roman || words.has("latin", t.text());
         }
-        return t.type() == Token.Type.NUMBER || t.type() == Token.Type.SIGN
-                || t.type() == Token.Type.FRACTION || words.has("latin", t.text()) || roman;
+        return t.type() == Token.Type.NUMBER
+                || t.type() == Token.Type.SIGN
+                || t.type() == Token.Type.FRACTION
+                || words.has("latin", t.text())
+                || roman;
     }
 
     private boolean closes(int i) {
         Token t = p.at(i);
-        return t.ends() || t.type() == Token.Type.MARK || words.has("stop", t.text())
+        return t.ends()
+                || t.type() == Token.Type.MARK
+                || words.has("stop", t.text())
                 || words.has("and", t.text());
     }
 
@@ -278,11 +301,14 @@ final class NameParser {
             if (p.at(i - 1).glued()) {
                 return i;
             }
-            boolean spare = words.has("praise", last) || words.has("trailing", last)
-                    || words.has("of", last) || words.has("size", last)
-                    || p.at(i - 1).isMark('.') && words.has("prep", p.word(i - 2))
-                    || words.has("prep", last) && i - 1 > from && !p.at(i - 1).glued()
-                    || words.has("article", last);
+            boolean spare =
+                    words.has("praise", last)
+                            || words.has("trailing", last)
+                            || words.has("of", last)
+                            || words.has("size", last)
+                            || p.at(i - 1).isMark('.') && words.has("prep", p.word(i - 2))
+                            || words.has("prep", last) && i - 1 > from && !p.at(i - 1).glued()
+                            || words.has("article", last);
             boolean known = names.longest(p, i - 1).isPresent();
             if (!spare || known && i - 1 == from) {
                 return i;
@@ -300,7 +326,9 @@ final class NameParser {
             return true;
         }
         String w = p.word(from);
-        return p.at(from).isWord() && w.length() > 1 && !words.has("not-name", w)
+        return p.at(from).isWord()
+                && w.length() > 1
+                && !words.has("not-name", w)
                 && !words.has("vessel-only", w);
     }
 
@@ -317,13 +345,17 @@ final class NameParser {
         if (over) {
             return to;
         }
-        while (words.has("prep", p.word(i)) || i > to && isParticiple(i)
+        while (words.has("prep", p.word(i))
+                || i > to && isParticiple(i)
                 || words.has("prep-link", p.word(i)) && i > start) {
             i++;
         }
         Token after = p.at(i);
-        boolean closes = after.ends() || after.type() == Token.Type.MARK
-                || words.has("and", after.text()) || words.has("stop", after.text());
+        boolean closes =
+                after.ends()
+                        || after.type() == Token.Type.MARK
+                        || words.has("and", after.text())
+                        || words.has("stop", after.text());
         if (i == start || !closes) {
             return to;
         }

@@ -15,17 +15,18 @@ interface Names {
     record Known(int next, List<String> senses) {}
 
     /** A thesaurus that knows nothing. */
-    Names NONE = new Names() {
-        @Override
-        public Optional<Known> longest(Passage passage, int index) {
-            return Optional.empty();
-        }
+    Names NONE =
+            new Names() {
+                @Override
+                public Optional<Known> longest(Passage passage, int index) {
+                    return Optional.empty();
+                }
 
-        @Override
-        public boolean knowsWord(String word) {
-            return false;
-        }
-    };
+                @Override
+                public boolean knowsWord(String word) {
+                    return false;
+                }
+            };
 
     /** Returns the longest known name that starts at a token. */
     Optional<Known> longest(Passage passage, int index);

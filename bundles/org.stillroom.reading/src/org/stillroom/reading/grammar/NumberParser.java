@@ -15,17 +15,27 @@ import org.stillroom.model.number.Rational;
  */
 final class NumberParser {
 
-    private static final Map<String, Rational> CHARACTERS = Map.ofEntries(
-            Map.entry("¼", Rational.of(1, 4)), Map.entry("½", Rational.of(1, 2)),
-            Map.entry("¾", Rational.of(3, 4)), Map.entry("⅐", Rational.of(1, 7)),
-            Map.entry("⅑", Rational.of(1, 9)), Map.entry("⅒", Rational.of(1, 10)),
-            Map.entry("⅓", Rational.of(1, 3)), Map.entry("⅔", Rational.of(2, 3)),
-            Map.entry("⅕", Rational.of(1, 5)), Map.entry("⅖", Rational.of(2, 5)),
-            Map.entry("⅗", Rational.of(3, 5)), Map.entry("⅘", Rational.of(4, 5)),
-            Map.entry("⅙", Rational.of(1, 6)), Map.entry("⅚", Rational.of(5, 6)),
-            Map.entry("⅛", Rational.of(1, 8)), Map.entry("⅜", Rational.of(3, 8)),
-            Map.entry("⅝", Rational.of(5, 8)), Map.entry("⅞", Rational.of(7, 8)),
-            Map.entry("↉", Rational.ZERO));
+    private static final Map<String, Rational> CHARACTERS =
+            Map.ofEntries(
+                    Map.entry("¼", Rational.of(1, 4)),
+                    Map.entry("½", Rational.of(1, 2)),
+                    Map.entry("¾", Rational.of(3, 4)),
+                    Map.entry("⅐", Rational.of(1, 7)),
+                    Map.entry("⅑", Rational.of(1, 9)),
+                    Map.entry("⅒", Rational.of(1, 10)),
+                    Map.entry("⅓", Rational.of(1, 3)),
+                    Map.entry("⅔", Rational.of(2, 3)),
+                    Map.entry("⅕", Rational.of(1, 5)),
+                    Map.entry("⅖", Rational.of(2, 5)),
+                    Map.entry("⅗", Rational.of(3, 5)),
+                    Map.entry("⅘", Rational.of(4, 5)),
+                    Map.entry("⅙", Rational.of(1, 6)),
+                    Map.entry("⅚", Rational.of(5, 6)),
+                    Map.entry("⅛", Rational.of(1, 8)),
+                    Map.entry("⅜", Rational.of(3, 8)),
+                    Map.entry("⅝", Rational.of(5, 8)),
+                    Map.entry("⅞", Rational.of(7, 8)),
+                    Map.entry("↉", Rational.ZERO));
     private static final Set<Integer> USUAL_DENOMINATORS = Set.of(2, 3, 4, 5, 6, 8, 10, 16);
     private static final Set<String> ONES = Set.of("l", "i", "j", "|", "!", "1");
 
@@ -90,12 +100,13 @@ final class NumberParser {
         }
         if (t.isMark(',')) {
             Optional<PhraseTable.Match> or = words.at("range", p, i + 1);
-            if (or.isPresent() && words.has("number", p.word(or.get().next()))
+            if (or.isPresent()
+                    && words.has("number", p.word(or.get().next()))
                     && words.has("number", p.word(i - 1))) {
                 return or.get().next();
             }
-            boolean number = p.at(i + 1).type() == Token.Type.NUMBER
-                    || words.has("number", p.word(i + 1));
+            boolean number =
+                    p.at(i + 1).type() == Token.Type.NUMBER || words.has("number", p.word(i + 1));
             boolean again = p.at(i + 2).isMark(',') || words.at("range", p, i + 2).isPresent();
             return number && again && p.at(i + 1).isWord() ? i + 1 : -1;
         }
@@ -129,13 +140,13 @@ final class NumberParser {
         if (bar && slash(p.at(i + 1)) && isDigits(p.at(i + 2))) {
             return Optional.of(ofA(over(Rational.ONE, i + 2)));
         }
-        boolean lonely = !isDigits(p.at(i - 1))
-                && (p.at(i + 1).isWord() || p.at(i + 1).isMark('.'));
+        boolean lonely =
+                !isDigits(p.at(i - 1)) && (p.at(i + 1).isWord() || p.at(i + 1).isMark('.'));
         if (t.isMark('%') && lonely) {
             int next = p.at(i + 1).isMark('.') ? i + 2 : i + 1;
             Numeral threeQuarters = Numeral.of(Rational.of(3, 4), next);
-            return Optional.of(threeQuarters.or(
-                    Rational.of(1, 2), "“%” stands where a fraction was printed"));
+            return Optional.of(
+                    threeQuarters.or(Rational.of(1, 2), "“%” stands where a fraction was printed"));
         }
         return Optional.empty();
     }
@@ -155,7 +166,9 @@ final class NumberParser {
             return Numeral.of(whole.plus(CHARACTERS.get(next.text())), i + 2);
         }
         boolean mixed = isDigits(next) && !next.glued();
-        if (mixed && slash(p.at(i + 2)) && isDigits(p.at(i + 3))
+        if (mixed
+                && slash(p.at(i + 2))
+                && isDigits(p.at(i + 3))
                 && value(p.at(i + 3)).signum() > 0) {
             Numeral fraction = over(value(next), i + 3);
             return Numeral.of(whole.plus(fraction.low()), fraction.next());
@@ -185,10 +198,13 @@ final class NumberParser {
         Rational above = value(p.at(i));
         Rational below = value(p.at(i + 1));
         Rational gap = below.minus(above);
-        boolean possible = above.isWhole() && below.isWhole() && above.signum() > 0
-                && above.compareTo(below) < 0
-                && below.compareTo(Rational.of(64)) <= 0
-                && USUAL_DENOMINATORS.contains(below.numerator().intValue());
+        boolean possible =
+                above.isWhole()
+                        && below.isWhole()
+                        && above.signum() > 0
+                        && above.compareTo(below) < 0
+                        && below.compareTo(Rational.of(64)) <= 0
+                        && USUAL_DENOMINATORS.contains(below.numerator().intValue());
         Numeral range = Numeral.of(above, i + 1).to(Numeral.of(below, i + 2));
         if (!possible) {
             return range;
@@ -219,15 +235,17 @@ final class NumberParser {
     private Optional<Numeral> word(int i) {
         String w = p.word(i);
         if (ONES.contains(w) && slash(p.at(i + 1)) && isDigits(p.at(i + 2))) {
-            return Optional.of(ofA(over(Rational.ONE, i + 2))
-                    .or(Rational.ONE, "“" + w + "” is read as 1"));
+            return Optional.of(
+                    ofA(over(Rational.ONE, i + 2)).or(Rational.ONE, "“" + w + "” is read as 1"));
         }
         boolean counted = measureAt(i + 1) || words.has("countable", p.word(i + 1));
         if (ONES.contains(w) && w.length() == 1 && counted) {
             return Optional.of(andDirectly(Numeral.of(Rational.ONE, i + 1)));
         }
-        Optional<Rational> roman = !Roman.isSmall(w) ? Optional.empty()
-                : Roman.parse(w).filter(v -> v.compareTo(Rational.of(100)) <= 0);
+        Optional<Rational> roman =
+                !Roman.isSmall(w)
+                        ? Optional.empty()
+                        : Roman.parse(w).filter(v -> v.compareTo(Rational.of(100)) <= 0);
         if (roman.isPresent() && measureAt(i + 1)) {
             return Optional.of(Numeral.of(roman.get(), i + 1));
         }
@@ -249,10 +267,15 @@ final class NumberParser {
     /** Reads “tbree” and “oue”, whose letters type or a scanner has confused. */
     private Optional<Numeral> misspelt(int i) {
         String w = p.word(i);
-        boolean follows = p.at(i + 1).isWord() && (measureAt(i + 1)
-                || words.has("countable", p.word(i + 1)) || words.has("fraction", p.word(i + 1)));
-        return !follows || words.knows(w) ? Optional.empty() : words.likeNumber(w)
-                .map(v -> andDirectly(multiplied(Numeral.of(rational(v), i + 1))));
+        boolean follows =
+                p.at(i + 1).isWord()
+                        && (measureAt(i + 1)
+                                || words.has("countable", p.word(i + 1))
+                                || words.has("fraction", p.word(i + 1)));
+        return !follows || words.knows(w)
+                ? Optional.empty()
+                : words.likeNumber(w)
+                        .map(v -> andDirectly(multiplied(Numeral.of(rational(v), i + 1))));
     }
 
     /** Reads “a dozen”, “a half”, “the third part of”, “a couple of”, or “a” alone. */
@@ -269,8 +292,10 @@ final class NumberParser {
         if (single) {
             return Numeral.of(Rational.ONE, next + 1);
         }
-        boolean size = isDigits(p.at(next)) && p.at(next + 1).glued()
-                && words.has("length", p.word(next + 1));
+        boolean size =
+                isDigits(p.at(next))
+                        && p.at(next + 1).glued()
+                        && words.has("length", p.word(next + 1));
         if (size) {
             return Numeral.article(next + 2);
         }
@@ -282,9 +307,7 @@ final class NumberParser {
 
     private Optional<Numeral> multiple(int i) {
         boolean counts = p.at(i + 1).isWord();
-        return counts
-                ? Optional.of(multiplied(Numeral.of(Rational.ONE, i)))
-                : Optional.empty();
+        return counts ? Optional.of(multiplied(Numeral.of(Rational.ONE, i))) : Optional.empty();
     }
 
     /** Reads “five-and-twenty”, “thirty-six”, “one hundred and fifty”. */
@@ -296,7 +319,8 @@ final class NumberParser {
             return Numeral.of(value.plus(number(p.word(next + 1))), next + 2);
         }
         boolean tens = value.compareTo(Rational.of(20)) >= 0;
-        if (tens && words.has("number", p.word(next))
+        if (tens
+                && words.has("number", p.word(next))
                 && number(p.word(next)).compareTo(Rational.of(10)) < 0) {
             return Numeral.of(value.plus(number(p.word(next))), next + 1);
         }
@@ -354,10 +378,16 @@ final class NumberParser {
         if (more.isEmpty()) {
             return n;
         }
-        Rational extra = words.has("multiple", p.word(n.next() - 1))
-                ? more.get().low().times(rational(
-                        words.table("multiple").value(p.word(n.next() - 1)).orElse("1")))
-                : more.get().low();
+        Rational extra =
+                words.has("multiple", p.word(n.next() - 1))
+                        ? more.get()
+                                .low()
+                                .times(
+                                        rational(
+                                                words.table("multiple")
+                                                        .value(p.word(n.next() - 1))
+                                                        .orElse("1")))
+                        : more.get().low();
         return n.plus(extra, more.get().next());
     }
 
@@ -375,12 +405,16 @@ final class NumberParser {
         if (!words.has("fraction", p.word(at))) {
             return Optional.empty();
         }
-        Rational times = words.table("number").value(t.text()).map(NumberParser::rational)
-                .orElse(Rational.ONE);
-        boolean ofSomethingElse = words.has("of", p.word(at + 1))
-                && words.has("article", p.word(at + 2));
-        boolean another = words.has("article", p.word(at + 1))
-                || !directly && measureAt(at + 1) && !isPlural(at + 1);
+        Rational times =
+                words.table("number")
+                        .value(t.text())
+                        .map(NumberParser::rational)
+                        .orElse(Rational.ONE);
+        boolean ofSomethingElse =
+                words.has("of", p.word(at + 1)) && words.has("article", p.word(at + 2));
+        boolean another =
+                words.has("article", p.word(at + 1))
+                        || !directly && measureAt(at + 1) && !isPlural(at + 1);
         return ofSomethingElse || another
                 ? Optional.empty()
                 : Optional.of(Numeral.of(times.times(fraction(p.word(at))), at + 1));
@@ -443,13 +477,11 @@ final class NumberParser {
     }
 
     private Rational number(String word) {
-        return words.table("number").value(word).map(NumberParser::rational)
-                .orElse(Rational.ONE);
+        return words.table("number").value(word).map(NumberParser::rational).orElse(Rational.ONE);
     }
 
     private Rational fraction(String word) {
-        return words.table("fraction").value(word).map(NumberParser::rational)
-                .orElse(Rational.ONE);
+        return words.table("fraction").value(word).map(NumberParser::rational).orElse(Rational.ONE);
     }
 
     private static Rational rational(String text) {

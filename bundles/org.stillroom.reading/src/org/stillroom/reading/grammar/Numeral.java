@@ -30,8 +30,7 @@ record Numeral(
     }
 
     static Numeral article(int next) {
-        return new Numeral(
-                Rational.ONE, Optional.empty(), next, true, false, List.of(), "");
+        return new Numeral(Rational.ONE, Optional.empty(), next, true, false, List.of(), "");
     }
 
     Numeral withNext(int later) {
@@ -43,8 +42,7 @@ record Numeral(
         if (upper.low.compareTo(low) <= 0) {
             return withNext(upper.next);
         }
-        return new Numeral(
-                low, Optional.of(upper.low), upper.next, false, either, others, doubt);
+        return new Numeral(low, Optional.of(upper.low), upper.next, false, either, others, doubt);
     }
 
     Numeral times(Rational factor, int later) {

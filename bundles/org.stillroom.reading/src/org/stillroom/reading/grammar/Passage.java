@@ -96,8 +96,11 @@ final class Passage {
                 name.append(t.glued() && i > from ? "-" : " ");
             }
             name.append(plain(i));
-            boolean possessive = t.text().endsWith("s") && t.to() < map.folded().length()
-                    && map.folded().charAt(t.to()) == '\'' && i + 1 < to;
+            boolean possessive =
+                    t.text().endsWith("s")
+                            && t.to() < map.folded().length()
+                            && map.folded().charAt(t.to()) == '\''
+                            && i + 1 < to;
             if (possessive) {
                 name.append('\'');
             }

@@ -32,8 +32,7 @@ record Quantity(
     static Quantity of(Amount amount, String measure, int start, int next, Hint... hints) {
         Set<Hint> set = EnumSet.noneOf(Hint.class);
         set.addAll(List.of(hints));
-        return new Quantity(
-                amount, measure, Optional.empty(), start, next, false, List.of(), set);
+        return new Quantity(amount, measure, Optional.empty(), start, next, false, List.of(), set);
     }
 
     Quantity withNext(int later) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
+import org.stillroom.ingredients.Thesaurus;
 import org.stillroom.model.reading.Confidence;
 import org.stillroom.model.reading.Doubt;
 import org.stillroom.model.reading.LineKind;
@@ -14,7 +15,6 @@ import org.stillroom.model.reading.Vessel;
 import org.stillroom.model.source.Circumstances;
 import org.stillroom.model.source.Trade;
 import org.stillroom.model.source.Witness;
-import org.stillroom.ingredients.Thesaurus;
 import org.stillroom.model.text.Folding;
 import org.stillroom.model.text.SourceText;
 import org.stillroom.model.text.Span;
@@ -65,19 +65,15 @@ public final class RecipeReader {
         return scan(text, text.span(), where, true).lines;
     }
 
-    private Scan scan(
-            SourceText text,
-            Span body,
-            Circumstances where,
-            boolean line) {
+    private Scan scan(SourceText text, Span body, Circumstances where, boolean line) {
         String language = language(text, body, where);
         Vocabulary words = knowledge.vocabulary(language);
         Predicate<String> known = w -> words.knows(w) || knowledge.knowsWord(w);
         Tokenizer tokenizer = new Tokenizer(known, w -> words.cut(w, known));
         Passage passage = tokenizer.tokenize(text, body);
         Names names = knowledge.names(language, passage);
-        boolean pharmacy = where.trade()
-                .filter(t -> t == Trade.PHARMACY || t == Trade.DISTILLING).isPresent();
+        boolean pharmacy =
+                where.trade().filter(t -> t == Trade.PHARMACY || t == Trade.DISTILLING).isPresent();
         ClauseScanner.Settings settings = new ClauseScanner.Settings(line, pharmacy);
         Found found = new ClauseScanner(words, passage, names, settings).scan();
         List<ReadingLine> lines = new LineBuilder(passage, text, model).build(found.drafts);
@@ -86,14 +82,14 @@ public final class RecipeReader {
 
     /** The language that the book declares, or else the one whose small words stand there. */
     private static String language(SourceText text, Span body, Circumstances where) {
-        return where.language().map(t -> t.toLowerCase(Locale.ROOT).split("[-_]")[0])
+        return where.language()
+                .map(t -> t.toLowerCase(Locale.ROOT).split("[-_]")[0])
                 .filter(Knowledge.LANGUAGES::contains)
                 .orElseGet(() -> LanguageGuess.of(text.slice(body)));
     }
 
     /** What one pass found, ready to be made a reading. */
-    private record Scan(
-            Vocabulary words, Passage passage, Found found, List<ReadingLine> lines) {
+    private record Scan(Vocabulary words, Passage passage, Found found, List<ReadingLine> lines) {
 
         Reading reading(Witness witness, String title) {
             List<Doubt> doubts = new DoubtFinder(words, passage).find(lines, false);
@@ -118,11 +114,11 @@ public final class RecipeReader {
             for (int k = 0; k <= last; k++) {
                 Found.Pot pot = found.pots.get(k);
                 boolean later = k < last;
-                boolean mixing = pot.mixing() && (later || isMixed(k)) || later && !pot.mixing()
-                        && pours(found.pots.get(last));
+                boolean mixing =
+                        pot.mixing() && (later || isMixed(k))
+                                || later && !pot.mixing() && pours(found.pots.get(last));
                 Vessel.Use use = mixing ? Vessel.Use.MIXING : Vessel.Use.SERVING;
-                vessels.add(new Vessel(
-                        pot.word(), passage.span(pot.from(), pot.to()), use));
+                vessels.add(new Vessel(pot.word(), passage.span(pot.from(), pot.to()), use));
             }
             return vessels;
         }

@@ -43,10 +43,13 @@ final class ServesFinder {
             return Optional.empty();
         }
         boolean people = at == n.next() && words.has("person", p.word(at));
-        boolean glasses = words.has("receive-into", p.word(i - 1))
-                && words.at("vessel", p, at).isPresent() && n.low().compareTo(Rational.ONE) > 0;
-        return people || glasses ? Optional.of(new Serves(
-                n.low(), n.high().orElse(n.low()), p.span(i, at + 1))) : Optional.empty();
+        boolean glasses =
+                words.has("receive-into", p.word(i - 1))
+                        && words.at("vessel", p, at).isPresent()
+                        && n.low().compareTo(Rational.ONE) > 0;
+        return people || glasses
+                ? Optional.of(new Serves(n.low(), n.high().orElse(n.low()), p.span(i, at + 1)))
+                : Optional.empty();
     }
 
     private Optional<Serves> at(int i) {
@@ -54,8 +57,10 @@ final class ServesFinder {
         if (phrase.isEmpty()) {
             return Optional.empty();
         }
-        int at = words.at("about", p, phrase.get().next()).map(PhraseTable.Match::next)
-                .orElse(phrase.get().next());
+        int at =
+                words.at("about", p, phrase.get().next())
+                        .map(PhraseTable.Match::next)
+                        .orElse(phrase.get().next());
         Optional<Numeral> number = numbers.parse(at);
         if (number.isEmpty() || !number.get().low().isWhole()) {
             return Optional.empty();
@@ -68,8 +73,11 @@ final class ServesFinder {
             return Optional.empty();
         }
         Rational low = n.low();
-        return Optional.of(new Serves(low, n.high().orElse(low),
-                p.span(i, unit.map(PhraseTable.Match::next).orElse(n.next()))));
+        return Optional.of(
+                new Serves(
+                        low,
+                        n.high().orElse(low),
+                        p.span(i, unit.map(PhraseTable.Match::next).orElse(n.next()))));
     }
 
     private boolean closes(int i) {

@@ -29,8 +29,10 @@ final class ShareCheck {
         if (shares.size() < 2) {
             return Optional.empty();
         }
-        Rational sum = shares.stream().map(l -> l.amount().quantity().orElseThrow())
-                .reduce(Rational.ZERO, Rational::plus);
+        Rational sum =
+                shares.stream()
+                        .map(l -> l.amount().quantity().orElseThrow())
+                        .reduce(Rational.ZERO, Rational::plus);
         Rational gap = Rational.ONE.minus(sum);
         Rational size = gap.signum() < 0 ? gap.negate() : gap;
         if (size.compareTo(TOLERANCE) <= 0) {
@@ -42,9 +44,9 @@ final class ShareCheck {
     }
 
     private static boolean isShare(ReadingLine line) {
-        return line.kind() != LineKind.ALTERNATIVE && line.amount().kind() == Amount.Kind.SHARE
-                && line.amount().quantity()
-                        .filter(q -> q.compareTo(Rational.ONE) < 0).isPresent();
+        return line.kind() != LineKind.ALTERNATIVE
+                && line.amount().kind() == Amount.Kind.SHARE
+                && line.amount().quantity().filter(q -> q.compareTo(Rational.ONE) < 0).isPresent();
     }
 
     private static String proposals(List<ReadingLine> shares, Rational gap) {

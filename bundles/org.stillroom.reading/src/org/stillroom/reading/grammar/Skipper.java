@@ -29,7 +29,8 @@ final class Skipper {
             return untilMark(i);
         }
         return words.at("compare", p, i)
-                .map(m -> names.parse(m.next()).map(Name::next).orElse(m.next())).orElse(i);
+                .map(m -> names.parse(m.next()).map(Name::next).orElse(m.next()))
+                .orElse(i);
     }
 
     /**
@@ -40,7 +41,8 @@ final class Skipper {
     int reference(int i, boolean placed) {
         return words.at("refer", p, i)
                 .filter(m -> placed || words.has("refer-always", p.word(i)))
-                .map(m -> untilMark(m.next())).orElse(i);
+                .map(m -> untilMark(m.next()))
+                .orElse(i);
     }
 
     /** Passes over what must not be done and what is not used. */
@@ -50,7 +52,8 @@ final class Skipper {
             return untilMark(never.get().next());
         }
         return words.at("neg", p, i)
-                .map(m -> names.parse(m.next()).map(Name::next).orElse(m.next())).orElse(i);
+                .map(m -> names.parse(m.next()).map(Name::next).orElse(m.next()))
+                .orElse(i);
     }
 
     /** “A tablespoonful in a tumbler of water” says how to take it, not how to make it. */
@@ -69,8 +72,10 @@ final class Skipper {
 
     /** Finds “using … in place of …”; returns the token after “using”, or the same token. */
     int substitution(int i) {
-        return words.at("subst", p, i).filter(m -> insteadFollows(i))
-                .map(PhraseTable.Match::next).orElse(i);
+        return words.at("subst", p, i)
+                .filter(m -> insteadFollows(i))
+                .map(PhraseTable.Match::next)
+                .orElse(i);
     }
 
     private boolean insteadFollows(int i) {
@@ -91,7 +96,8 @@ final class Skipper {
 
     private boolean isAnyVerb(int i) {
         String w = p.word(i);
-        return words.at("verb", p, i).isPresent() || words.verbs().participle(w).isPresent()
+        return words.at("verb", p, i).isPresent()
+                || words.verbs().participle(w).isPresent()
                 || words.verbs().gerund(w).isPresent();
     }
 

@@ -37,9 +37,18 @@ final class Slips {
 
     /** Returns a word with letters of like shape made one. */
     static String likeness(String word) {
-        return word.replace("rn", "m").replace('0', 'o').replace('1', 'l').replace('i', 'l')
-                .replace('j', 'l').replace('f', 's').replace('u', 'n').replace('e', 'c')
-                .replace('h', 'b').replace('5', 's').replace('8', 'b').replace('v', 'y');
+        return word.replace("rn", "m")
+                .replace('0', 'o')
+                .replace('1', 'l')
+                .replace('i', 'l')
+                .replace('j', 'l')
+                .replace('f', 's')
+                .replace('u', 'n')
+                .replace('e', 'c')
+                .replace('h', 'b')
+                .replace('5', 's')
+                .replace('8', 'b')
+                .replace('v', 'y');
     }
 
     /** Returns the edit distance of Levenshtein (1966), or more than the limit. */

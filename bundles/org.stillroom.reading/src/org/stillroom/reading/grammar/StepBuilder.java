@@ -20,11 +20,17 @@ final class StepBuilder {
         List<Step> steps = new ArrayList<>();
         for (int k = 0; k < found.deeds.size(); k++) {
             Found.Deed deed = found.deeds.get(k);
-            int until = k + 1 < found.deeds.size()
-                    ? found.deeds.get(k + 1).linesBefore() : found.drafts.size();
+            int until =
+                    k + 1 < found.deeds.size()
+                            ? found.deeds.get(k + 1).linesBefore()
+                            : found.drafts.size();
             List<Integer> lines = lines(deed, until, lineCount);
-            steps.add(new Step(deed.verb(), p.span(deed.from(), deed.to()), lines,
-                    detail(deed, k, found)));
+            steps.add(
+                    new Step(
+                            deed.verb(),
+                            p.span(deed.from(), deed.to()),
+                            lines,
+                            detail(deed, k, found)));
         }
         return steps;
     }
@@ -41,7 +47,9 @@ final class StepBuilder {
     private String detail(Found.Deed deed, int k, Found found) {
         int limit = k + 1 < found.deeds.size() ? found.deeds.get(k + 1).from() : p.size();
         int end = deed.to();
-        while (end < limit && end < deed.to() + 9 && p.at(end).type() != Token.Type.MARK
+        while (end < limit
+                && end < deed.to() + 9
+                && p.at(end).type() != Token.Type.MARK
                 && !p.at(end).ends()) {
             end++;
         }

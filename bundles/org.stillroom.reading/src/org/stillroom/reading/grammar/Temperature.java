@@ -18,8 +18,10 @@ final class Temperature {
             hot |= words.has("hot", p.word(i));
             cold |= words.has("cold", p.word(i));
         }
-        boolean ice = contains(found.drafts) || found.deeds.stream()
-                .anyMatch(d -> d.verb().equals("ice") || d.verb().equals("chill"));
+        boolean ice =
+                contains(found.drafts)
+                        || found.deeds.stream()
+                                .anyMatch(d -> d.verb().equals("ice") || d.verb().equals("chill"));
         if (frozen) {
             return Optional.of("frozen");
         }

@@ -73,7 +73,8 @@ final class Tokenizer {
                 at++;
             } else if (c == '{' || noteMark(c)) {
                 skipBraces(c == '{' ? '}' : ']');
-            } else if (Character.isLetter(c) && SIGNS.indexOf(c) < 0 || c == '\'' && possessiveAt()) {
+            } else if (Character.isLetter(c) && SIGNS.indexOf(c) < 0
+                    || c == '\'' && possessiveAt()) {
                 word();
             } else if (SMALL_FIGURES.indexOf(c) >= 0) {
                 smallFigures();
@@ -88,8 +89,8 @@ final class Tokenizer {
             } else if (c == '-') {
                 hyphen();
             } else {
-                boolean ditto = c == '"' && spaced && at + 1 < s.length()
-                        && s.charAt(at + 1) == ' ';
+                boolean ditto =
+                        c == '"' && spaced && at + 1 < s.length() && s.charAt(at + 1) == ' ';
                 if (MARKS.indexOf(c) >= 0 || ditto) {
                     add(Token.Type.MARK, at, at + 1, String.valueOf(c));
                 }
@@ -99,13 +100,16 @@ final class Tokenizer {
 
         /** “d’eau” is two words. */
         private boolean elided(int from) {
-            return from + 2 < s.length() && s.charAt(from + 1) == '\''
+            return from + 2 < s.length()
+                    && s.charAt(from + 1) == '\''
                     && "dlqnsjcm".indexOf(s.charAt(from)) >= 0
                     && Character.isLetter(s.charAt(from + 2));
         }
 
         private boolean possessiveAt() {
-            return !tokens.isEmpty() && !spaced && s.startsWith("'s ", at)
+            return !tokens.isEmpty()
+                    && !spaced
+                    && s.startsWith("'s ", at)
                     && tokens.get(tokens.size() - 1).to() == at;
         }
 
@@ -164,8 +168,10 @@ final class Tokenizer {
         /** Ends “lemon’s” before its ending where juice or peel follows. */
         private int possessive(int from, int to) {
             boolean ending = to - from > 3 && s.startsWith("'s ", to - 2);
-            boolean part = s.startsWith("juice", to + 1) || s.startsWith("peel", to + 1)
-                    || s.startsWith("rind", to + 1);
+            boolean part =
+                    s.startsWith("juice", to + 1)
+                            || s.startsWith("peel", to + 1)
+                            || s.startsWith("rind", to + 1);
             return ending && part ? to - 2 : to;
         }
 
@@ -206,8 +212,10 @@ final class Tokenizer {
             int end = wordEnd(at);
             String letters = s.substring(at, end);
             char first = letters.charAt(0);
-            boolean mixed = end - at > 1 && (first == '0' || first == '1')
-                    && Character.isLetter(letters.charAt(1));
+            boolean mixed =
+                    end - at > 1
+                            && (first == '0' || first == '1')
+                            && Character.isLetter(letters.charAt(1));
             String mended = letters.replace('0', 'o').replace('1', 'l');
             if (mixed && known.test(mended)) {
                 at = end;
@@ -218,7 +226,8 @@ final class Tokenizer {
                 at++;
             }
             StringBuilder digits = new StringBuilder(s.substring(from, at));
-            while (at < s.length() && (s.charAt(at) == 'o' || s.charAt(at) == 'l')
+            while (at < s.length()
+                    && (s.charAt(at) == 'o' || s.charAt(at) == 'l')
                     && (at + 1 == s.length() || s.charAt(at + 1) == ' ')) {
                 digits.append(s.charAt(at) == 'o' ? '0' : '1');
                 at++;
@@ -227,9 +236,10 @@ final class Tokenizer {
                 add(Token.Type.NUMBER, from, at, digits.toString());
                 return;
             }
-            boolean point = at + 1 < s.length()
-                    && (s.charAt(at) == '.' || s.charAt(at) == ',')
-                    && Character.isDigit(s.charAt(at + 1));
+            boolean point =
+                    at + 1 < s.length()
+                            && (s.charAt(at) == '.' || s.charAt(at) == ',')
+                            && Character.isDigit(s.charAt(at + 1));
             if (point) {
                 at++;
                 while (at < s.length() && Character.isDigit(s.charAt(at))) {

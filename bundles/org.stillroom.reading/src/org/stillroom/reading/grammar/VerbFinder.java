@@ -37,7 +37,9 @@ final class VerbFinder {
         if (p.at(i).glued()) {
             return Optional.empty();
         }
-        return base(i, fresh).or(() -> participle(i, fresh)).or(() -> gerund(i, fresh))
+        return base(i, fresh)
+                .or(() -> participle(i, fresh))
+                .or(() -> gerund(i, fresh))
                 .or(() -> third(i));
     }
 
@@ -72,8 +74,8 @@ final class VerbFinder {
         if (base.isEmpty()) {
             return Optional.empty();
         }
-        if (fresh && words.has("with", p.word(i + 1)) || fresh && words.at(
-                "taste", p, i + 1).isPresent()) {
+        if (fresh && words.has("with", p.word(i + 1))
+                || fresh && words.at("taste", p, i + 1).isPresent()) {
             return form(base, i);
         }
         int before = i - 1;
@@ -81,8 +83,9 @@ final class VerbFinder {
             before--;
         }
         boolean passive = words.has("be", p.word(before)) || p.word(before).equals("having");
-        boolean serial = (words.has("and", p.word(before)) || p.at(before).isMark(','))
-                && passiveBefore(before);
+        boolean serial =
+                (words.has("and", p.word(before)) || p.at(before).isMark(','))
+                        && passiveBefore(before);
         if (!passive && !serial || isIdle(before)) {
             return Optional.empty();
         }
@@ -121,8 +124,11 @@ final class VerbFinder {
         Optional<String> base = words.verbs().gerund(p.word(i));
         Token before = p.at(i - 1);
         boolean opens = fresh && words.has("after-verb", p.word(i + 1));
-        boolean placed = opens || before.isMark(',') || words.has("gerund-after", before.text())
-                || isAdverb(before.text());
+        boolean placed =
+                opens
+                        || before.isMark(',')
+                        || words.has("gerund-after", before.text())
+                        || isAdverb(before.text());
         return placed ? form(base, i) : Optional.empty();
     }
 
@@ -132,8 +138,10 @@ final class VerbFinder {
         Token before = p.at(i - 1);
         boolean subject = words.has("person-word", before.text());
         boolean serial = before.isMark(',') || words.has("and", before.text());
-        boolean noun = words.at("measure", p, i).isPresent() || words.has("head", p.word(i))
-                || words.has("of", p.word(i + 1));
+        boolean noun =
+                words.at("measure", p, i).isPresent()
+                        || words.has("head", p.word(i))
+                        || words.has("of", p.word(i + 1));
         boolean object = words.has("after-verb", p.word(i + 1));
         return subject || serial && !noun && object ? form(base, i) : Optional.empty();
     }
@@ -141,8 +149,11 @@ final class VerbFinder {
     /** Verbs stand first in a clause or after “and”, “then”, “to”, an adverb or another verb. */
     private boolean isPlaced(int i, boolean fresh) {
         Token before = p.at(i - 1);
-        return fresh || before.ends() || before.type() == Token.Type.MARK
-                || words.has("before-verb", before.text()) || isAdverb(before.text());
+        return fresh
+                || before.ends()
+                || before.type() == Token.Type.MARK
+                || words.has("before-verb", before.text())
+                || isAdverb(before.text());
     }
 
     private static boolean isAdverb(String word) {
@@ -152,9 +163,12 @@ final class VerbFinder {
     /** A verb that no noun resembles may follow anything but an article, a number or “of”. */
     private boolean isLoose(int i) {
         String before = p.word(i - 1);
-        return !words.has("article", before) && !words.has("of", before)
-                && !words.has("definite", before) && !words.has("number", before)
-                && !words.has("size", before) && !words.has("modal", before)
+        return !words.has("article", before)
+                && !words.has("of", before)
+                && !words.has("definite", before)
+                && !words.has("number", before)
+                && !words.has("size", before)
+                && !words.has("modal", before)
                 && !p.at(i + 1).glued();
     }
 
@@ -162,10 +176,14 @@ final class VerbFinder {
         Token t = p.at(next);
         boolean listed = t.isMark(',') && words.has("head", p.word(i)) && p.at(i - 1).ends();
         boolean mark = !listed && (t.ends() || t.type() == Token.Type.MARK && !t.isMark('('));
-        boolean noun = words.at("measure", p, i).isPresent()
-                || words.has("adjective-verb", p.word(i));
-        return mark || t.type() == Token.Type.NUMBER || t.type() == Token.Type.FRACTION
-                || words.has("after-verb", t.text()) || words.has("number", t.text())
-                || isAdverb(t.text()) || !noun && isName.test(next) && !t.glued();
+        boolean noun =
+                words.at("measure", p, i).isPresent() || words.has("adjective-verb", p.word(i));
+        return mark
+                || t.type() == Token.Type.NUMBER
+                || t.type() == Token.Type.FRACTION
+                || words.has("after-verb", t.text())
+                || words.has("number", t.text())
+                || isAdverb(t.text())
+                || !noun && isName.test(next) && !t.glued();
     }
 }

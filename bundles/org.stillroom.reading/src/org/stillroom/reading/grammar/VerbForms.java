@@ -25,8 +25,11 @@ final class VerbForms {
         if (base.endsWith("y")) {
             participles.putIfAbsent(base.substring(0, base.length() - 1) + "ied", base);
         }
-        boolean hiss = base.endsWith("s") || base.endsWith("sh") || base.endsWith("ch")
-                || base.endsWith("x");
+        boolean hiss =
+                base.endsWith("s")
+                        || base.endsWith("sh")
+                        || base.endsWith("ch")
+                        || base.endsWith("x");
         thirds.putIfAbsent(base + (hiss ? "es" : "s"), base);
     }
 
@@ -37,7 +40,8 @@ final class VerbForms {
 
     private static boolean doubles(String base) {
         int n = base.length();
-        return n > 2 && "bdgklmnprt".indexOf(base.charAt(n - 1)) >= 0
+        return n > 2
+                && "bdgklmnprt".indexOf(base.charAt(n - 1)) >= 0
                 && "aeiou".indexOf(base.charAt(n - 2)) >= 0
                 && "aeiou".indexOf(base.charAt(n - 3)) < 0;
     }

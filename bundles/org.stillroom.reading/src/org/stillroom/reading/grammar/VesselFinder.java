@@ -20,7 +20,9 @@ final class VesselFinder {
             at++;
         }
         boolean free = at > i && words.has("into", p.word(i - 1)) && p.at(at).isWord();
-        if (free && words.at("vessel", p, at).isEmpty() && !words.has("stop", p.word(at))
+        if (free
+                && words.at("vessel", p, at).isEmpty()
+                && !words.has("stop", p.word(at))
                 && words.at("vessel", p, at + 1).isPresent()) {
             at++;
         }
@@ -34,8 +36,11 @@ final class VesselFinder {
         }
         boolean receives = words.has("into", p.word(i - 1));
         boolean measures = words.has("of", p.word(next)) && !receives;
-        boolean vague = words.has("the", p.word(i)) && !receives && next - i == 2
-                && words.has("vessel-vague", p.word(at));
+        boolean vague =
+                words.has("the", p.word(i))
+                        && !receives
+                        && next - i == 2
+                        && words.has("vessel-vague", p.word(at));
         if (measures || vague) {
             return Optional.empty();
         }
@@ -54,15 +59,21 @@ final class VesselFinder {
 
     private boolean isBefore(int at) {
         String w = p.word(at);
-        return words.has("article", w) || words.has("definite", w) || words.has("size", w)
+        return words.has("article", w)
+                || words.has("definite", w)
+                || words.has("size", w)
                 || words.has("vessel-adj", w);
     }
 
     private boolean starts(int i) {
         Token before = p.at(i - 1);
         String w = before.text();
-        return !before.isWord() || words.has("stop", w) || words.has("article", w)
-                || words.has("verb", w) || words.has("vessel-adj", w) || words.has("size", w)
+        return !before.isWord()
+                || words.has("stop", w)
+                || words.has("article", w)
+                || words.has("verb", w)
+                || words.has("vessel-adj", w)
+                || words.has("size", w)
                 || words.has("definite", w);
     }
 }

@@ -64,8 +64,8 @@ final class Vocabulary {
             }
         }
         classes.values().forEach(PhraseTable::close);
-        longMeasures.forEach((form, value) ->
-                shapes.add(new Shape(form, Slips.likeness(form), value)));
+        longMeasures.forEach(
+                (form, value) -> shapes.add(new Shape(form, Slips.likeness(form), value)));
     }
 
     private void add(String kind, String form, String value) {
@@ -133,8 +133,11 @@ final class Vocabulary {
         }
         for (int i = word.length() - 1; i > 2; i--) {
             String head = word.substring(0, i);
-            boolean leads = has("number", head) || has("measure", head) || has("size", head)
-                    || has("fraction", head);
+            boolean leads =
+                    has("number", head)
+                            || has("measure", head)
+                            || has("size", head)
+                            || has("fraction", head);
             String tail = word.substring(i);
             boolean follows = tail.length() > 2 && known.test(tail) || has("article", tail);
             if (leads && follows && !has("no-cut", tail)) {

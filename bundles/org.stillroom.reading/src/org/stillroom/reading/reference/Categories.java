@@ -74,12 +74,13 @@ final class Categories {
 
     private static Set<String> words(String name) {
         Set<String> all = new java.util.TreeSet<>(TitleKey.of(name.replace('-', ' ')).words());
-        List.of("fresh", "fine", "good", "best", "old", "half", "juice", "rind", "little").forEach(
-                w -> {
-                    if (all.size() > 1) {
-                        all.remove(w);
-                    }
-                });
+        List.of("fresh", "fine", "good", "best", "old", "half", "juice", "rind", "little")
+                .forEach(
+                        w -> {
+                            if (all.size() > 1) {
+                                all.remove(w);
+                            }
+                        });
         return all;
     }
 

@@ -10,8 +10,9 @@ import java.util.regex.Pattern;
 /** Finds what a reference changes: one thing for another, more, less, or none of a thing. */
 final class EditFinder {
 
-    private static final String N = "((?:(?! for | instead| in (?:the )?(?:place|lieu|room|stead)| vice "
-            + "| with | but | and (?:no|omit|leave|drop|add|for) )[^,;:.()§]){2,60}?)";
+    private static final String N =
+            "((?:(?! for | instead| in (?:the )?(?:place|lieu|room|stead)| vice "
+                    + "| with | but | and (?:no|omit|leave|drop|add|for) )[^,;:.()§]){2,60}?)";
     private static final String END =
             "(?= ?(?:$|[,;:.()§])| and | but | with (?!the )| in (?:all )?other| instead| otherwise"
                     + "| if | as | when | where | until | to (?!the)| too\\b| also\\b)";
@@ -28,37 +29,113 @@ final class EditFinder {
 
     private static final List<Rule> RULES =
             List.of(
-                    rule(RawEdit.Op.REPLACE, "\\bsubstitut(?:e|ing|ed)(?: the)? " + N
-                            + " for (?:the |that of )*" + N + END, 2, 1),
-                    rule(RawEdit.Op.REPLACE, "\\bsubstitution of(?: the)? " + N + " for (?:the )?" + N + END, 2, 1),
-                    rule(RawEdit.Op.REPLACE, "\\b(?:replac|chang|exchang)(?:e|ing)(?: the)? " + N
-                            + " (?:for|by|with|to|into) (?:the )?" + N + END, 1, 2),
+                    rule(
+                            RawEdit.Op.REPLACE,
+                            "\\bsubstitut(?:e|ing|ed)(?: the)? "
+                                    + N
+                                    + " for (?:the |that of )*"
+                                    + N
+                                    + END,
+                            2,
+                            1),
+                    rule(
+                            RawEdit.Op.REPLACE,
+                            "\\bsubstitution of(?: the)? " + N + " for (?:the )?" + N + END,
+                            2,
+                            1),
+                    rule(
+                            RawEdit.Op.REPLACE,
+                            "\\b(?:replac|chang|exchang)(?:e|ing)(?: the)? "
+                                    + N
+                                    + " (?:for|by|with|to|into) (?:the )?"
+                                    + N
+                                    + END,
+                            1,
+                            2),
                     rule(RawEdit.Op.REPLACE, OPEN + N + INSTEAD + N + END, 2, 1),
-                    rule(RawEdit.Op.REPLACE, "\\b(?:using|use|with|but|and|taking|of) (?:the )?" + N + INSTEAD + N + END, 2, 1),
-                    rule(RawEdit.Op.AMOUNT, "\\breduc(?:e|ing)(?: the)? " + N + " to " + N + END, 1, 2),
-                    rule(RawEdit.Op.REMOVE, "\\b(?:with )?the " + N + " (?:being )?(?:left out|omitted)", 1, 0),
-                    rule(RawEdit.Op.REMOVE, "\\b(?:leav(?:e|ing) out|omit(?:ting)?|without|minus|wanting"
-                            + "|dispens(?:e|ing) with|drop(?:ping)?|less the|but not|no|not) (?:the |any )?"
-                            + N + END, 1, 0),
-                    rule(RawEdit.Op.AMOUNT, "\\b(?:doubl(?:e|ing)|twice|half|treble)(?: the quantity of)? (?:the |as much (?:of )?(?:the )?)?"
-                            + N + END, 1, -1),
-                    rule(RawEdit.Op.AMOUNT, "\\b(?:and |allow(?:ing)? |, |§ )((?:half an? |an? |one |two |three )[a-z]+ (?:more|less))(?: of)? "
-                            + N + "(?= is | to |" + END.substring(3), 2, 1),
+                    rule(
+                            RawEdit.Op.REPLACE,
+                            "\\b(?:using|use|with|but|and|taking|of) (?:the )?"
+                                    + N
+                                    + INSTEAD
+                                    + N
+                                    + END,
+                            2,
+                            1),
+                    rule(
+                            RawEdit.Op.AMOUNT,
+                            "\\breduc(?:e|ing)(?: the)? " + N + " to " + N + END,
+                            1,
+                            2),
+                    rule(
+                            RawEdit.Op.REMOVE,
+                            "\\b(?:with )?the " + N + " (?:being )?(?:left out|omitted)",
+                            1,
+                            0),
+                    rule(
+                            RawEdit.Op.REMOVE,
+                            "\\b(?:leav(?:e|ing) out|omit(?:ting)?|without|minus|wanting"
+                                    + "|dispens(?:e|ing) with|drop(?:ping)?|less the|but not|no|not) (?:the |any )?"
+                                    + N
+                                    + END,
+                            1,
+                            0),
+                    rule(
+                            RawEdit.Op.AMOUNT,
+                            "\\b(?:doubl(?:e|ing)|twice|half|treble)(?: the quantity of)? (?:the |as much (?:of )?(?:the )?)?"
+                                    + N
+                                    + END,
+                            1,
+                            -1),
+                    rule(
+                            RawEdit.Op.AMOUNT,
+                            "\\b(?:and |allow(?:ing)? |, |§ )((?:half an? |an? |one |two |three )[a-z]+ (?:more|less))(?: of)? "
+                                    + N
+                                    + "(?= is | to |"
+                                    + END.substring(3),
+                            2,
+                            1),
                     rule(RawEdit.Op.AMOUNT, "\\b(more|less|extra)(?: of)? " + N + END, 2, 1),
                     rule(RawEdit.Op.ADD, "\\bto which " + N + " (?:is|are|may be) added", 0, 1),
-                    rule(RawEdit.Op.ADD, "§ ?, and (?:the )?((?:an?|one|two|three|half|some|the) [^,;:.()§]{2,50}?)" + END, 0, 1),
+                    rule(
+                            RawEdit.Op.ADD,
+                            "§ ?, and (?:the )?((?:an?|one|two|three|half|some|the) [^,;:.()§]{2,50}?)"
+                                    + END,
+                            0,
+                            1),
                     rule(RawEdit.Op.ADD, "(?:^|[.;,§] ?)" + N + " (?:may be|is|are) added", 0, 1),
-                    rule(RawEdit.Op.ADD, "\\b(?:add(?:ing)?|plus|topped with|top(?:ping)? up with|grate|with the addition of"
-                            + "|fill(?:ing)?(?: up)? with) (?:the )?" + N + END, 0, 1),
-                    rule(RawEdit.Op.ADD, "\\bwith (?:the )?" + N + " (?:added|also|too|besides|in addition)", 0, 1),
+                    rule(
+                            RawEdit.Op.ADD,
+                            "\\b(?:add(?:ing)?|plus|topped with|top(?:ping)? up with|grate|with the addition of"
+                                    + "|fill(?:ing)?(?: up)? with) (?:the )?"
+                                    + N
+                                    + END,
+                            0,
+                            1),
+                    rule(
+                            RawEdit.Op.ADD,
+                            "\\bwith (?:the )?" + N + " (?:added|also|too|besides|in addition)",
+                            0,
+                            1),
                     rule(RawEdit.Op.WITH, OPEN + N + " instead", 0, 1),
-                    rule(RawEdit.Op.WITH, "\\b(?:using|use|substitut(?:e|ing)|made (?:with|of)|but with|but of|only with|only|but) (?:the )?"
-                            + N + END, 0, 1),
+                    rule(
+                            RawEdit.Op.WITH,
+                            "\\b(?:using|use|substitut(?:e|ing)|made (?:with|of)|but with|but of|only with|only|but) (?:the )?"
+                                    + N
+                                    + END,
+                            0,
+                            1),
                     rule(RawEdit.Op.WITH, "\\bwith (?:the )?" + N + END, 0, 1));
 
     private static final Pattern FOR =
-            Pattern.compile("(?:" + OPEN + "|\\b(?:using|use|with|but|put|of|and) (?:the )?)" + N
-                    + " for (?:the |that of )*" + N + END);
+            Pattern.compile(
+                    "(?:"
+                            + OPEN
+                            + "|\\b(?:using|use|with|but|put|of|and) (?:the )?)"
+                            + N
+                            + " for (?:the |that of )*"
+                            + N
+                            + END);
     private static final Pattern MORE =
             Pattern.compile("^ ?(?:, |,? and )(?:the |no |an? )?" + N + END);
 
@@ -111,8 +188,14 @@ final class EditFinder {
         int from = 0;
         while (from < rest.length() && m.find(from)) {
             if (inBase.test(m.group(2)) && !startsWithOrder(m.group(1))) {
-                found.add(new RawEdit(
-                        RawEdit.Op.REPLACE, m.group(2).strip(), m.group(1).strip(), m.start(), m.end(2), m.start(1)));
+                found.add(
+                        new RawEdit(
+                                RawEdit.Op.REPLACE,
+                                m.group(2).strip(),
+                                m.group(1).strip(),
+                                m.start(),
+                                m.end(2),
+                                m.start(1)));
                 blot(rest, m.start(1), m.end(2));
                 m.reset(rest.toString());
             } else {
@@ -126,22 +209,37 @@ final class EditFinder {
     }
 
     private static void take(
-            Rule rule, Matcher m, StringBuilder rest, Predicate<String> inBase, List<RawEdit> found) {
+            Rule rule,
+            Matcher m,
+            StringBuilder rest,
+            Predicate<String> inBase,
+            List<RawEdit> found) {
         String from = rule.from > 0 ? bare(m.group(rule.from)) : "";
         String to = rule.to > 0 ? bare(m.group(rule.to)) : "";
         if (rule.to < 0) {
-            to = m.group().substring(0, m.start(1) - m.start()).replaceAll(" (the|of)\\b", "").strip();
+            to =
+                    m.group()
+                            .substring(0, m.start(1) - m.start())
+                            .replaceAll(" (the|of)\\b", "")
+                            .strip();
         }
-        int toStart = rule.to > 0 ? m.start(rule.to) + Math.max(0, m.group(rule.to).indexOf(to)) : m.start();
+        int toStart =
+                rule.to > 0
+                        ? m.start(rule.to) + Math.max(0, m.group(rule.to).indexOf(to))
+                        : m.start();
         int end = m.end();
-        boolean named = rule.op == RawEdit.Op.REMOVE || rule.op == RawEdit.Op.AMOUNT
-                ? !from.isEmpty() && !IDLE.matcher(from).find()
-                : !to.isEmpty() && !IDLE.matcher(to).find();
+        boolean named =
+                rule.op == RawEdit.Op.REMOVE || rule.op == RawEdit.Op.AMOUNT
+                        ? !from.isEmpty() && !IDLE.matcher(from).find()
+                        : !to.isEmpty() && !IDLE.matcher(to).find();
         if (named) {
             found.add(new RawEdit(rule.op, from, to, m.start(), end, toStart));
         }
         blot(rest, m.start(), end);
-        boolean list = rule.op == RawEdit.Op.REMOVE || rule.op == RawEdit.Op.ADD || rule.op == RawEdit.Op.WITH;
+        boolean list =
+                rule.op == RawEdit.Op.REMOVE
+                        || rule.op == RawEdit.Op.ADD
+                        || rule.op == RawEdit.Op.WITH;
         while (list && end < rest.length()) {
             Matcher more = MORE.matcher(rest.substring(end));
             if (!more.find() || !goesOn(rule.op, more, inBase)) {
@@ -150,8 +248,14 @@ final class EditFinder {
             String word = bare(more.group(1));
             boolean remove = rule.op == RawEdit.Op.REMOVE;
             RawEdit.Op op = remove ? RawEdit.Op.REMOVE : RawEdit.Op.ADD;
-            found.add(new RawEdit(
-                    op, remove ? word : "", remove ? "" : word, end, end + more.end(), end + more.start(1)));
+            found.add(
+                    new RawEdit(
+                            op,
+                            remove ? word : "",
+                            remove ? "" : word,
+                            end,
+                            end + more.end(),
+                            end + more.start(1)));
             blot(rest, end, end + more.end());
             end += more.end();
         }
@@ -159,8 +263,9 @@ final class EditFinder {
 
     private static boolean goesOn(RawEdit.Op op, Matcher more, Predicate<String> inBase) {
         String words = more.group(1).strip();
-        boolean order = words.matches(
-                "(?:add|omit|leav|with|us|serve|drop|no|put|twice|half|doubl|otherwise|allow|stir|shak|strain|made|mix).*");
+        boolean order =
+                words.matches(
+                        "(?:add|omit|leav|with|us|serve|drop|no|put|twice|half|doubl|otherwise|allow|stir|shak|strain|made|mix).*");
         if (order) {
             return false;
         }

@@ -101,7 +101,11 @@ final class EditPlan {
             at = category.map(this::only).orElse(-1);
         }
         if (at < 0) {
-            missing(raw, "“" + raw.from() + "” is to be replaced, and the other recipe does not name it.");
+            missing(
+                    raw,
+                    "“"
+                            + raw.from()
+                            + "” is to be replaced, and the other recipe does not name it.");
             edits.add(new Edit.Replace(raw.from(), to.ingredientName()));
             added.add(to);
             return;
@@ -116,8 +120,8 @@ final class EditPlan {
         String name = to.ingredientName();
         int same = find(name);
         boolean measured = to.amount().quantity().isPresent();
-        boolean exact = same >= 0
-                && Categories.agreement(name, lines.get(same).ingredientName()) == 3;
+        boolean exact =
+                same >= 0 && Categories.agreement(name, lines.get(same).ingredientName()) == 3;
         if (exact && measured) {
             edits.add(new Edit.Remove(lines.get(same).ingredientName()));
             edits.add(new Edit.Add(to));
@@ -181,7 +185,11 @@ final class EditPlan {
         }
         if (at < 0) {
             edits.add(new Edit.Remove(raw.from()));
-            missing(raw, "“" + raw.from() + "” is to be left out, and the other recipe does not name it.");
+            missing(
+                    raw,
+                    "“"
+                            + raw.from()
+                            + "” is to be left out, and the other recipe does not name it.");
             return;
         }
         edits.add(new Edit.Remove(lines.get(at).ingredientName()));
@@ -192,16 +200,24 @@ final class EditPlan {
     private void amount(RawEdit raw) {
         int at = find(raw.from());
         if (at < 0) {
-            doubt(raw, "The amount of “" + raw.from() + "” changes, and the other recipe does not name it.");
+            doubt(
+                    raw,
+                    "The amount of “"
+                            + raw.from()
+                            + "” changes, and the other recipe does not name it.");
             return;
         }
         ReadingLine line = lines.get(at);
         Optional<Rational> factor = factor(raw.to());
-        Optional<ReadingLine> stated = factor.isEmpty()
-                ? Optional.of(read(raw.to() + " " + raw.from(), raw.toStart()))
-                        .filter(l -> l.amount().quantity().isPresent())
-                        .filter(l -> !raw.to().contains("more") && !raw.to().contains("less"))
-                : Optional.empty();
+        Optional<ReadingLine> stated =
+                factor.isEmpty()
+                        ? Optional.of(read(raw.to() + " " + raw.from(), raw.toStart()))
+                                .filter(l -> l.amount().quantity().isPresent())
+                                .filter(
+                                        l ->
+                                                !raw.to().contains("more")
+                                                        && !raw.to().contains("less"))
+                        : Optional.empty();
         ReadingLine changed;
         if (factor.isPresent() && line.amount().quantity().isPresent()) {
             changed = times(line, factor.get());
@@ -210,7 +226,9 @@ final class EditPlan {
         } else if (moreOrLess(raw, line).isPresent()) {
             changed = moreOrLess(raw, line).get();
         } else {
-            doubt(raw, "The words change an amount (“" + raw.to() + "”) without saying to how much.");
+            doubt(
+                    raw,
+                    "The words change an amount (“" + raw.to() + "”) without saying to how much.");
             return;
         }
         edits.add(new Edit.Remove(line.ingredientName()));
@@ -236,9 +254,16 @@ final class EditPlan {
                 ? Optional.empty()
                 : Optional.of(
                         new ReadingLine(
-                                line.text(), line.span(), line.kind(), amount, line.measure(),
-                                line.size(), line.ingredient(), line.amountSpan(),
-                                line.confidence(), List.of()));
+                                line.text(),
+                                line.span(),
+                                line.kind(),
+                                amount,
+                                line.measure(),
+                                line.size(),
+                                line.ingredient(),
+                                line.amountSpan(),
+                                line.confidence(),
+                                List.of()));
     }
 
     private static Optional<Rational> factor(String words) {
@@ -261,22 +286,46 @@ final class EditPlan {
                         old.quantity().map(factor::times),
                         old.quantityMax().map(factor::times));
         return new ReadingLine(
-                line.text(), line.span(), line.kind(), amount, line.measure(), line.size(),
-                line.ingredient(), line.amountSpan(), line.confidence(), List.of());
+                line.text(),
+                line.span(),
+                line.kind(),
+                amount,
+                line.measure(),
+                line.size(),
+                line.ingredient(),
+                line.amountSpan(),
+                line.confidence(),
+                List.of());
     }
 
     private static ReadingLine withAmount(ReadingLine line, ReadingLine stated) {
         return new ReadingLine(
-                stated.text(), stated.span(), line.kind(), stated.amount(), stated.measure(),
-                stated.size(), line.ingredient(), stated.amountSpan(), stated.confidence(), List.of());
+                stated.text(),
+                stated.span(),
+                line.kind(),
+                stated.amount(),
+                stated.measure(),
+                stated.size(),
+                line.ingredient(),
+                stated.amountSpan(),
+                stated.confidence(),
+                List.of());
     }
 
     private static ReadingLine replaced(ReadingLine line, ReadingLine to) {
         boolean measured = to.amount().quantity().isPresent() && !to.measure().equals("unstated");
         ReadingLine amount = measured ? to : line;
         return new ReadingLine(
-                line.text(), line.span(), line.kind(), amount.amount(), amount.measure(),
-                amount.size(), to.ingredient(), line.amountSpan(), line.confidence(), List.of());
+                line.text(),
+                line.span(),
+                line.kind(),
+                amount.amount(),
+                amount.measure(),
+                amount.size(),
+                to.ingredient(),
+                line.amountSpan(),
+                line.confidence(),
+                List.of());
     }
 
     /** Reads words of the body; what the grammar cannot read is taken as a name. */
@@ -291,9 +340,16 @@ final class EditPlan {
         String name = words.replaceAll("^(?:the|an?|some|of) ", "").strip();
         Ingredient ingredient = new Ingredient(name, printed, List.of(), List.of());
         return new ReadingLine(
-                words, printed, org.stillroom.model.reading.LineKind.MEASURED, Amount.UNSTATED,
-                "unstated", Optional.empty(), Optional.of(ingredient), Optional.empty(),
-                org.stillroom.model.reading.Confidence.of(0.6), List.of());
+                words,
+                printed,
+                org.stillroom.model.reading.LineKind.MEASURED,
+                Amount.UNSTATED,
+                "unstated",
+                Optional.empty(),
+                Optional.of(ingredient),
+                Optional.empty(),
+                org.stillroom.model.reading.Confidence.of(0.6),
+                List.of());
     }
 
     private static ReadingLine moved(ReadingLine line, Span printed, String words) {
@@ -301,8 +357,16 @@ final class EditPlan {
                 line.ingredient()
                         .map(i -> new Ingredient(i.name(), printed, i.senses(), i.preparations()));
         return new ReadingLine(
-                words, printed, line.kind(), line.amount(), line.measure(), line.size(), ingredient,
-                Optional.empty(), line.confidence(), List.of());
+                words,
+                printed,
+                line.kind(),
+                line.amount(),
+                line.measure(),
+                line.size(),
+                ingredient,
+                Optional.empty(),
+                line.confidence(),
+                List.of());
     }
 
     private void missing(RawEdit raw, String reason) {

@@ -20,6 +20,7 @@ final class MentionFinder {
             Pattern.compile(
                     "(season|freeze|strain|garnish|trim|decorate|ornament|finish|bottle|sweeten)"
                             + "(ed)?( it)? (the )?$");
+
     private static final Pattern SEVERAL =
             Pattern.compile(
                     "\\b(?:either|any|any one|one|each|half|both|all|one or other)(?: of)? the (?:above|"
@@ -77,6 +78,7 @@ final class MentionFinder {
                             + "|^same\\b|\\bmutatis mutandis\\b|\\botherwise (?:the same|as (?:given|"
                             + "above|before))\\b|\\bin (?:all )?other respects\\b|^similarly\\b"
                             + "|\\bsame\\b(?= ?[,.;]| (?:with|but|using|substituting))");
+
     /** Words before a title that is named whole; a title in part is not enough after these. */
     private static final Pattern LOOSE =
             Pattern.compile(
@@ -136,8 +138,14 @@ final class MentionFinder {
     private static Optional<Mention> several(String body) {
         Matcher m = SEVERAL.matcher(body);
         return m.find()
-                ? Optional.of(new Mention(
-                        Mention.Kind.SEVERAL, Optional.empty(), 0, m.start(), m.end(), true))
+                ? Optional.of(
+                        new Mention(
+                                Mention.Kind.SEVERAL,
+                                Optional.empty(),
+                                0,
+                                m.start(),
+                                m.end(),
+                                true))
                 : Optional.empty();
     }
 
@@ -146,13 +154,20 @@ final class MentionFinder {
         while (m.find()) {
             String number =
                     m.group(1) != null ? m.group(1) : m.group(2) != null ? m.group(2) : m.group(3);
-            boolean inTitle = m.group(1) != null && m.start() > 0
-                    && Character.isLetterOrDigit(body.charAt(m.start()))
-                    && m.group().startsWith("no");
+            boolean inTitle =
+                    m.group(1) != null
+                            && m.start() > 0
+                            && Character.isLetterOrDigit(body.charAt(m.start()))
+                            && m.group().startsWith("no");
             if (!inTitle && (titles.number(number, from).isPresent() || m.start() < 12)) {
-                return Optional.of(new Mention(
-                        Mention.Kind.NUMBER, Optional.of(number), 0, m.start(), m.end(),
-                        isWhole(body, m.start())));
+                return Optional.of(
+                        new Mention(
+                                Mention.Kind.NUMBER,
+                                Optional.of(number),
+                                0,
+                                m.start(),
+                                m.end(),
+                                isWhole(body, m.start())));
             }
         }
         return Optional.empty();
@@ -178,14 +193,22 @@ final class MentionFinder {
             }
             int end = phraseEnd(body, name);
             String words = body.substring(name, end);
-            boolean partly = part.isEmpty() && titles.partly(words, from).isPresent()
-                    && words.chars().anyMatch(Character::isLetter);
-            boolean fits = m.group().contains("same") || m.group().startsWith("as")
-                    || m.group().contains(" as ")
-                    || m.group().startsWith("see") || m.group().contains("like");
+            boolean partly =
+                    part.isEmpty()
+                            && titles.partly(words, from).isPresent()
+                            && words.chars().anyMatch(Character::isLetter);
+            boolean fits =
+                    m.group().contains("same")
+                            || m.group().startsWith("as")
+                            || m.group().contains(" as ")
+                            || m.group().startsWith("see")
+                            || m.group().contains("like");
             if (partly && fits) {
                 part = Optional.of(mention(words, start, end, body));
-            } else if (part.isEmpty() && strong && end > name && start < 40
+            } else if (part.isEmpty()
+                    && strong
+                    && end > name
+                    && start < 40
                     && namesSomething(words, printed)) {
                 part = Optional.of(mention(words, start, end, body));
             }
@@ -194,14 +217,20 @@ final class MentionFinder {
     }
 
     private static boolean isStrong(String trigger) {
-        return trigger.startsWith("see ") || trigger.contains("same as") || trigger.contains("made as")
-                || trigger.contains("like ") || trigger.contains("as for");
+        return trigger.startsWith("see ")
+                || trigger.contains("same as")
+                || trigger.contains("made as")
+                || trigger.contains("like ")
+                || trigger.contains("as for");
     }
 
     /** Tells whether words were printed with a capital, as a title is. */
     private static boolean namesSomething(String words, String printed) {
-        if (words.isBlank() || words.startsWith("above") || words.startsWith("foregoing")
-                || words.startsWith("preceding") || words.startsWith("last")) {
+        if (words.isBlank()
+                || words.startsWith("above")
+                || words.startsWith("foregoing")
+                || words.startsWith("preceding")
+                || words.startsWith("last")) {
             return false;
         }
         String first = words.split(" ")[0];
@@ -227,7 +256,12 @@ final class MentionFinder {
 
     private static Mention mention(String words, int start, int end, String body) {
         return new Mention(
-                Mention.Kind.TITLE, Optional.of(words.strip()), 0, start, end, isWhole(body, start));
+                Mention.Kind.TITLE,
+                Optional.of(words.strip()),
+                0,
+                start,
+                end,
+                isWhole(body, start));
     }
 
     /** Returns where a title of eight words or fewer may end, longest first. */
@@ -249,8 +283,9 @@ final class MentionFinder {
             ends[n++] = end;
             at = end;
             boolean dot = at < body.length() && body.charAt(at) == '.';
-            boolean goesOn = dot && at + 2 < body.length() && Character.isDigit(body.charAt(at + 2))
-                    || dot && end - ends[n - 1] < 3 && body.startsWith("st.", end - 2);
+            boolean goesOn =
+                    dot && at + 2 < body.length() && Character.isDigit(body.charAt(at + 2))
+                            || dot && end - ends[n - 1] < 3 && body.startsWith("st.", end - 2);
             at = goesOn ? at + 1 : at;
         }
         int[] longestFirst = new int[n];
@@ -279,14 +314,23 @@ final class MentionFinder {
         while (m.find()) {
             boolean early = m.start() < 60 || countWords(body) <= SHORT;
             String rest = body.substring(m.end()).stripLeading();
-            boolean thing = rest.startsWith("mixture") || rest.startsWith("ingredients")
-                    || rest.startsWith("quantit") || rest.startsWith("proportion")
-                    || rest.startsWith("syrup") || rest.startsWith("of ")
-                    || ELSEWHERE.matcher(rest).find();
+            boolean thing =
+                    rest.startsWith("mixture")
+                            || rest.startsWith("ingredients")
+                            || rest.startsWith("quantit")
+                            || rest.startsWith("proportion")
+                            || rest.startsWith("syrup")
+                            || rest.startsWith("of ")
+                            || ELSEWHERE.matcher(rest).find();
             if (early && !thing) {
-                return Optional.of(new Mention(
-                        Mention.Kind.BEFORE, Optional.empty(), back, m.start(), m.end(),
-                        isWhole(body, m.start())));
+                return Optional.of(
+                        new Mention(
+                                Mention.Kind.BEFORE,
+                                Optional.empty(),
+                                back,
+                                m.start(),
+                                m.end(),
+                                isWhole(body, m.start())));
             }
         }
         return Optional.empty();
@@ -339,7 +383,8 @@ final class MentionFinder {
     /** Tells whether a title names something that other recipes have as an ingredient. */
     private static boolean isStock(String words) {
         return Categories.house().of(words).isPresent()
-                || words.matches(".*(syrup|bitters|vinegar|cordial|water|sugar|wine|essence|tincture)s?");
+                || words.matches(
+                        ".*(syrup|bitters|vinegar|cordial|water|sugar|wine|essence|tincture)s?");
     }
 
     private Optional<Mention> lettered(String body, int from) {
@@ -349,8 +394,14 @@ final class MentionFinder {
         }
         String letter = m.group(1).toUpperCase(java.util.Locale.ROOT);
         return titles.number(letter, from).isPresent()
-                ? Optional.of(new Mention(
-                        Mention.Kind.NUMBER, Optional.of(letter), 0, m.start(), m.end(), true))
+                ? Optional.of(
+                        new Mention(
+                                Mention.Kind.NUMBER,
+                                Optional.of(letter),
+                                0,
+                                m.start(),
+                                m.end(),
+                                true))
                 : Optional.empty();
     }
 
@@ -358,8 +409,7 @@ final class MentionFinder {
     private Optional<Mention> variant(String body, int length, int from) {
         boolean brief = length < REACH && countWords(body) <= 14;
         return brief && titles.variesTheOneBefore(from) && SHORT_EDIT.matcher(body).find()
-                ? Optional.of(new Mention(
-                        Mention.Kind.BEFORE, Optional.empty(), 1, 0, 0, true))
+                ? Optional.of(new Mention(Mention.Kind.BEFORE, Optional.empty(), 1, 0, 0, true))
                 : Optional.empty();
     }
 
@@ -367,8 +417,7 @@ final class MentionFinder {
     private static Optional<Mention> editAlone(String body, int length) {
         boolean brief = length < REACH && countWords(body) <= 22;
         return brief && EDIT_ALONE.matcher(body).find()
-                ? Optional.of(new Mention(
-                        Mention.Kind.BEFORE, Optional.empty(), 1, 0, 0, true))
+                ? Optional.of(new Mention(Mention.Kind.BEFORE, Optional.empty(), 1, 0, 0, true))
                 : Optional.empty();
     }
 }

@@ -97,7 +97,9 @@ public final class References {
         OptionalInt target = target(mention.get(), i);
         if (target.isEmpty() || target.getAsInt() == i) {
             boolean alone = mention.get().kind() == Mention.Kind.BEFORE && i == 0;
-            return alone && mention.get().end() == 0 ? reading : unresolved(words, "No recipe of this source is meant for certain.");
+            return alone && mention.get().end() == 0
+                    ? reading
+                    : unresolved(words, "No recipe of this source is meant for certain.");
         }
         if (open[target.getAsInt()] || depth > DEEPEST) {
             return circular(words, readings.get(target.getAsInt()));
@@ -121,7 +123,8 @@ public final class References {
     private OptionalInt target(Mention mention, int i) {
         return switch (mention.kind()) {
             case SEVERAL -> OptionalInt.empty();
-            case BEFORE -> i >= mention.back() ? OptionalInt.of(i - mention.back()) : OptionalInt.empty();
+            case BEFORE ->
+                    i >= mention.back() ? OptionalInt.of(i - mention.back()) : OptionalInt.empty();
             case NUMBER -> titles.number(mention.name().orElse(""), i);
             case TITLE -> {
                 String name = mention.name().orElse("");
@@ -135,7 +138,11 @@ public final class References {
         Mention mention = words.mention();
         Reference reference =
                 new Reference(
-                        words.printed(text), words.span(), mention.name(), List.of(), List.of(),
+                        words.printed(text),
+                        words.span(),
+                        mention.name(),
+                        List.of(),
+                        List.of(),
                         new Confidence(0.3, List.of(reason)));
         List<Doubt> doubts = new ArrayList<>(words.reading().doubts());
         doubts.add(0, new Doubt(reason, words.span(), 1));
@@ -144,12 +151,17 @@ public final class References {
 
     /** A reference that leads back to itself keeps the step that it takes, and takes nothing over. */
     private Reading circular(Words words, Reading target) {
-        String reason = "The references lead back to this recipe by way of “"
-                + target.witness().title() + "”.";
+        String reason =
+                "The references lead back to this recipe by way of “"
+                        + target.witness().title()
+                        + "”.";
         Reference reference =
                 new Reference(
-                        words.printed(text), words.span(), words.mention().name(),
-                        List.of(target.witness().id()), List.of(),
+                        words.printed(text),
+                        words.span(),
+                        words.mention().name(),
+                        List.of(target.witness().id()),
+                        List.of(),
                         new Confidence(0.3, List.of(reason)));
         List<Doubt> doubts = new ArrayList<>(words.reading().doubts());
         doubts.add(0, new Doubt(reason, words.span(), 1));
@@ -165,8 +177,10 @@ public final class References {
         List<String> chain = new ArrayList<>();
         chain.add(base.witness().id());
         base.reference().ifPresent(r -> chain.addAll(r.chain()));
-        boolean exact = mention.kind() != Mention.Kind.TITLE
-                || titles.exact(mention.name().orElse(""), base.witness().ordinal()).isPresent();
+        boolean exact =
+                mention.kind() != Mention.Kind.TITLE
+                        || titles.exact(mention.name().orElse(""), base.witness().ordinal())
+                                .isPresent();
         List<String> reasons = new ArrayList<>();
         if (!exact) {
             reasons.add("the title is named in part: " + base.witness().title());
@@ -175,8 +189,11 @@ public final class References {
         double probability = Math.max(0.3, (exact ? 0.97 : 0.9) - 0.15 * plan.doubts().size());
         Reference reference =
                 new Reference(
-                        words.printed(text), words.span(), mention.name(),
-                        chain.subList(0, Math.min(chain.size(), LONGEST_CHAIN)), plan.edits(),
+                        words.printed(text),
+                        words.span(),
+                        mention.name(),
+                        chain.subList(0, Math.min(chain.size(), LONGEST_CHAIN)),
+                        plan.edits(),
                         new Confidence(probability, reasons));
         List<Doubt> doubts = doubts(words.reading(), plan, base);
         if (!mention.whole()) {
@@ -241,12 +258,21 @@ public final class References {
             List<Doubt> doubts) {
         Witness witness = r.witness();
         double own = r.lines().isEmpty() ? 1 : r.confidence().probability();
-        double both = reference.isResolved()
-                ? own * reference.confidence().probability()
-                : Math.min(own, reference.confidence().probability());
+        double both =
+                reference.isResolved()
+                        ? own * reference.confidence().probability()
+                        : Math.min(own, reference.confidence().probability());
         return new Reading(
-                witness, r.genre(), lines, inherited, r.steps(), r.vessels(), r.serves(),
-                Optional.of(reference), r.temperature(), doubts,
+                witness,
+                r.genre(),
+                lines,
+                inherited,
+                r.steps(),
+                r.vessels(),
+                r.serves(),
+                Optional.of(reference),
+                r.temperature(),
+                doubts,
                 new Confidence(both, reference.confidence().reasons()));
     }
 }

@@ -41,7 +41,9 @@ final class TitleIndex {
     /** Returns the recipe whose title has the same words, in any order, and stands nearest. */
     OptionalInt exact(String words, int from) {
         TitleKey key = TitleKey.of(words);
-        return key.isEmpty() ? OptionalInt.empty() : nearest(byKey.getOrDefault(key, List.of()), from);
+        return key.isEmpty()
+                ? OptionalInt.empty()
+                : nearest(byKey.getOrDefault(key, List.of()), from);
     }
 
     /** Returns the recipe whose title holds all these words and stands nearest. */

@@ -65,7 +65,8 @@ final class CautionFinder {
         if (together.contains().isEmpty() && together.possible().isEmpty()) {
             return Optional.empty();
         }
-        String holds = together.contains().isEmpty() ? "" : "Holds " + list(together.contains()) + ". ";
+        String holds =
+                together.contains().isEmpty() ? "" : "Holds " + list(together.contains()) + ". ";
         String may =
                 together.possible().isEmpty()
                         ? ""
@@ -94,7 +95,8 @@ final class CautionFinder {
                                 new Caution(
                                         Caution.Level.CARE,
                                         "strength",
-                                        "As printed it holds about " + Math.round(a.likely() / 10)
+                                        "As printed it holds about "
+                                                + Math.round(a.likely() / 10)
                                                 + " United Kingdom units of alcohol, an estimate. "
                                                 + "Serve by local law, never to minors.",
                                         UNIT));

@@ -57,11 +57,7 @@ final class LineResolver {
         MeasureMeaning meaning =
                 measures.resolve(
                         new MeasureQuestion(
-                                line.measure(),
-                                line.size(),
-                                matter,
-                                line.ingredientName(),
-                                where));
+                                line.measure(), line.size(), matter, line.ingredientName(), where));
         Optional<Estimate> grams = meaning.grams().map(g -> g.times(number));
         Optional<Estimate> volume =
                 meaning.millilitres()
@@ -73,8 +69,11 @@ final class LineResolver {
                                                 : Optional.empty());
         Explanation why =
                 Explanation.of(
-                        said(line) + ": " + line.amount().quantity().map(Rational::toString).orElse("")
-                                + " × " + meaning.word(),
+                        said(line)
+                                + ": "
+                                + line.amount().quantity().map(Rational::toString).orElse("")
+                                + " × "
+                                + meaning.word(),
                         List.of(meaning.explanation(), ingredient(line, concept)));
         return new SpecLine(line, concept, volume, grams, Optional.empty(), others, why);
     }
@@ -106,7 +105,9 @@ final class LineResolver {
     private static String unmeasured(ReadingLine line, Optional<Rational> share) {
         String said = said(line);
         if (share.isPresent()) {
-            return said + ": a share of " + share.get()
+            return said
+                    + ": a share of "
+                    + share.get()
                     + " of the whole; no volume until the size of the serve is told.";
         }
         return switch (line.amount().kind()) {
@@ -114,9 +115,10 @@ final class LineResolver {
             case TO_TASTE -> said + ": to taste; no amount can be given.";
             case EQUAL_PARTS -> said + ": as much as of each of the others.";
             case A_LITTLE, ENOUGH, FLOAT, DUST -> said + ": no number is printed.";
-            default -> line.kind() == LineKind.ICE
-                    ? said + ": ice is not counted as volume."
-                    : said + ": no amount is printed.";
+            default ->
+                    line.kind() == LineKind.ICE
+                            ? said + ": ice is not counted as volume."
+                            : said + ": no amount is printed.";
         };
     }
 

@@ -22,16 +22,50 @@ import org.stillroom.model.text.Span;
 class CutPropertiesTest {
 
     private static final String[] ODD = {
-        "\n", "\n\n", "\r\n", "\t", " ", "—", ".—", "_", "*", "#", "# ", "“", "”", "(", "[", "{12}", "\f",
-        "½", "ſ", "\u0000", "\ud83c\udf4b", "\ud800", "\u00a0", "....... 12", "No. 3. ", "XII.", "GIN",
-        "|", "<", "%", "\u2028", "\u0301", "12", "CHAPTER I", "INDEX", "The same"
+        "\n",
+        "\n\n",
+        "\r\n",
+        "\t",
+        " ",
+        "—",
+        ".—",
+        "_",
+        "*",
+        "#",
+        "# ",
+        "“",
+        "”",
+        "(",
+        "[",
+        "{12}",
+        "\f",
+        "½",
+        "ſ",
+        "\u0000",
+        "\ud83c\udf4b",
+        "\ud800",
+        "\u00a0",
+        "....... 12",
+        "No. 3. ",
+        "XII.",
+        "GIN",
+        "|",
+        "<",
+        "%",
+        "\u2028",
+        "\u0301",
+        "12",
+        "CHAPTER I",
+        "INDEX",
+        "The same"
     };
 
     @ParameterizedTest
     @ValueSource(
             strings = {
                 "bar-cards.txt", "bold-markdown.md", "centred.txt", "crowded-paragraphs.txt",
-                "italic-side-heads.txt", "numbered-lists.txt", "running-prose.txt", "scanned-noise.txt",
+                "italic-side-heads.txt", "numbered-lists.txt", "running-prose.txt",
+                        "scanned-noise.txt",
                 "side-heads.txt"
             })
     void coversEveryWordOnceWhateverTheTextIs(String book) throws IOException {
@@ -72,7 +106,8 @@ class CutPropertiesTest {
 
     @Test
     void takesTheRecipesThatTheFileMarks() {
-        String text = "Ale Flip\n\nWarm a pint of ale.\n\nA story of two sailors.\n\nNo title here, but a pint.";
+        String text =
+                "Ale Flip\n\nWarm a pint of ale.\n\nA story of two sailors.\n\nNo title here, but a pint.";
         SourceText words = SourceText.of(text);
         int flip = text.indexOf("Warm a pint of ale.") + "Warm a pint of ale.".length();
         int second = text.indexOf("No title");
@@ -92,28 +127,43 @@ class CutPropertiesTest {
 
     @Test
     void keepsPagesAndNumbers() throws IOException {
-        Cut braces = new BookCutter().cut(
-                MiniatureBooksTest.source("b", MiniatureBooksTest.read("italic-side-heads.txt")));
+        Cut braces =
+                new BookCutter()
+                        .cut(
+                                MiniatureBooksTest.source(
+                                        "b", MiniatureBooksTest.read("italic-side-heads.txt")));
         assertEquals("3", braces.witnesses().get(0).page().orElseThrow());
         assertEquals("4", braces.witnesses().get(2).page().orElseThrow());
-        Cut heads = new BookCutter().cut(
-                MiniatureBooksTest.source("h", MiniatureBooksTest.read("scanned-noise.txt")));
+        Cut heads =
+                new BookCutter()
+                        .cut(
+                                MiniatureBooksTest.source(
+                                        "h", MiniatureBooksTest.read("scanned-noise.txt")));
         assertEquals("8", heads.witnesses().get(0).page().orElseThrow());
         assertEquals("9", heads.witnesses().get(2).page().orElseThrow());
-        Cut listed = new BookCutter().cut(
-                MiniatureBooksTest.source("l", MiniatureBooksTest.read("side-heads.txt")));
+        Cut listed =
+                new BookCutter()
+                        .cut(
+                                MiniatureBooksTest.source(
+                                        "l", MiniatureBooksTest.read("side-heads.txt")));
         assertEquals(8, listed.witnesses().size());
     }
 
     @Test
     void tellsTheOtherPartsOfABookApart() throws IOException {
-        Cut cut = new BookCutter().cut(
-                MiniatureBooksTest.source("n", MiniatureBooksTest.read("numbered-lists.txt")));
+        Cut cut =
+                new BookCutter()
+                        .cut(
+                                MiniatureBooksTest.source(
+                                        "n", MiniatureBooksTest.read("numbered-lists.txt")));
         List<Section.Kind> kinds = cut.sections().stream().map(Section::kind).distinct().toList();
         assertTrue(kinds.contains(Section.Kind.FRONT), kinds.toString());
         assertTrue(kinds.contains(Section.Kind.INDEX), kinds.toString());
-        Cut noise = new BookCutter().cut(
-                MiniatureBooksTest.source("s", MiniatureBooksTest.read("scanned-noise.txt")));
+        Cut noise =
+                new BookCutter()
+                        .cut(
+                                MiniatureBooksTest.source(
+                                        "s", MiniatureBooksTest.read("scanned-noise.txt")));
         kinds = noise.sections().stream().map(Section::kind).distinct().toList();
         assertTrue(kinds.contains(Section.Kind.MEASURES), kinds.toString());
         assertTrue(kinds.contains(Section.Kind.ADVERTISEMENT), kinds.toString());
@@ -147,11 +197,14 @@ class CutPropertiesTest {
         int end = 0;
         for (Span span : spans) {
             assertTrue(span.start() >= end, where + ": two stretches overlap at " + span);
-            assertTrue(isBlank(source, end, span.start()), where + ": words left out before " + span);
+            assertTrue(
+                    isBlank(source, end, span.start()), where + ": words left out before " + span);
             end = span.end();
         }
         assertTrue(end <= source.text().length(), where);
-        assertTrue(isBlank(source, end, source.text().length()), where + ": words left out at the end");
+        assertTrue(
+                isBlank(source, end, source.text().length()),
+                where + ": words left out at the end");
     }
 
     private static boolean isBlank(Source source, int from, int to) {

@@ -25,9 +25,12 @@ final class LineTableTests {
     private static final RecipeReader READER = RecipeReader.standard();
 
     static Stream<String> cases() throws IOException {
-        try (BufferedReader in = new BufferedReader(new InputStreamReader(
-                Objects.requireNonNull(LineTableTests.class.getResourceAsStream("lines.txt")),
-                StandardCharsets.UTF_8))) {
+        try (BufferedReader in =
+                new BufferedReader(
+                        new InputStreamReader(
+                                Objects.requireNonNull(
+                                        LineTableTests.class.getResourceAsStream("lines.txt")),
+                                StandardCharsets.UTF_8))) {
             return in.lines().filter(l -> !l.startsWith("#") && !l.isBlank()).toList().stream();
         }
     }
@@ -45,8 +48,10 @@ final class LineTableTests {
             trade = Trade.of(tag);
             language = trade.isPresent() ? language : Optional.of(tag);
         }
-        List<ReadingLine> lines = READER.readLine(words,
-                new Circumstances(Optional.empty(), Optional.empty(), trade, language));
+        List<ReadingLine> lines =
+                READER.readLine(
+                        words,
+                        new Circumstances(Optional.empty(), Optional.empty(), trade, language));
         assertFalse(lines.isEmpty(), words);
         assertEquals(plain(sides[1]), plain(show(lines.get(0))), words);
     }
@@ -58,7 +63,12 @@ final class LineTableTests {
     private static String show(ReadingLine line) {
         String low = line.amount().quantity().map(Rational::toString).orElse("");
         String high = line.amount().quantityMax().map(q -> "–" + q).orElse("");
-        return String.join("|", line.kind().word(), low + high, line.measure(),
-                line.size().map(Size::word).orElse(""), line.ingredientName());
+        return String.join(
+                "|",
+                line.kind().word(),
+                low + high,
+                line.measure(),
+                line.size().map(Size::word).orElse(""),
+                line.ingredientName());
     }
 }

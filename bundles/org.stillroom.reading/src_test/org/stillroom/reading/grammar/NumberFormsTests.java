@@ -34,18 +34,28 @@ final class NumberFormsTests {
     })
     void everyFractionCharacterKeepsItsValue(String character, String value) {
         Rational fraction = Rational.parse(value).orElseThrow();
-        assertEquals(fraction,
-                first(character + " pint of rum").amount().quantity().orElseThrow());
-        assertEquals(fraction.plus(Rational.ONE),
+        assertEquals(fraction, first(character + " pint of rum").amount().quantity().orElseThrow());
+        assertEquals(
+                fraction.plus(Rational.ONE),
                 first("1" + character + " pints of rum").amount().quantity().orElseThrow());
     }
 
     @Test
     void oneAndAHalfIsNeverElevenHalves() {
-        for (String form : List.of("1½", "1 ½", "1 1/2", "1 1⁄2", "1 1-2", "one and a half",
-                "1 and ½", "one and one-half")) {
-            assertEquals(Rational.of(3, 2),
-                    first(form + " jiggers of gin").amount().quantity().orElseThrow(), form);
+        for (String form :
+                List.of(
+                        "1½",
+                        "1 ½",
+                        "1 1/2",
+                        "1 1⁄2",
+                        "1 1-2",
+                        "one and a half",
+                        "1 and ½",
+                        "one and one-half")) {
+            assertEquals(
+                    Rational.of(3, 2),
+                    first(form + " jiggers of gin").amount().quantity().orElseThrow(),
+                    form);
         }
     }
 
@@ -54,8 +64,9 @@ final class NumberFormsTests {
         ReadingLine line = first("1 1-2 jiggers gin");
         assertFalse(line.alternatives().isEmpty());
         assertFalse(line.confidence().reasons().isEmpty());
-        assertTrue(line.confidence().probability() < first("1½ jiggers gin").confidence()
-                .probability());
+        assertTrue(
+                line.confidence().probability()
+                        < first("1½ jiggers gin").confidence().probability());
     }
 
     @Test

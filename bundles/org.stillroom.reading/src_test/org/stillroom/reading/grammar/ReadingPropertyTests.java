@@ -23,13 +23,87 @@ final class ReadingPropertyTests {
     private static final RecipeReader READER = RecipeReader.standard();
     private static final int ROUNDS = 3000;
     private static final String[] WORDS = {
-        "one", "two", "half", "a", "the", "of", "and", "or", "½", "1", "1-2", "1/0", "0", "⅓", "℥ij",
-        "ʒss", "jigger", "wine-glass", "dashes", "lemons", "juice", "rind", "rum", "gin", "ice",
-        "fill", "with", "up", "two-thirds", "full", "shake", "strain", "into", "cocktail-glass",
-        ",", ".", ";", "(", ")", "\n", "\n\n", "—", "to", "taste", "grate", "nutmeg", "on", "top",
-        "equal", "parts", "each", "same", "quantity", "ditto", "without", "dozen", "{93}", "[Pg 9]",
-        "_large_", "ſugar", "gum- ", "’s", "%", "|/2", "l/2", "99999999999999999999", "1,000", "🍸",
-        "é", "\u00AD", "-", "–", "for", "six", "persons", "\t", "3ij", "O", "ij", "aa", "no."
+        "one",
+        "two",
+        "half",
+        "a",
+        "the",
+        "of",
+        "and",
+        "or",
+        "½",
+        "1",
+        "1-2",
+        "1/0",
+        "0",
+        "⅓",
+        "℥ij",
+        "ʒss",
+        "jigger",
+        "wine-glass",
+        "dashes",
+        "lemons",
+        "juice",
+        "rind",
+        "rum",
+        "gin",
+        "ice",
+        "fill",
+        "with",
+        "up",
+        "two-thirds",
+        "full",
+        "shake",
+        "strain",
+        "into",
+        "cocktail-glass",
+        ",",
+        ".",
+        ";",
+        "(",
+        ")",
+        "\n",
+        "\n\n",
+        "—",
+        "to",
+        "taste",
+        "grate",
+        "nutmeg",
+        "on",
+        "top",
+        "equal",
+        "parts",
+        "each",
+        "same",
+        "quantity",
+        "ditto",
+        "without",
+        "dozen",
+        "{93}",
+        "[Pg 9]",
+        "_large_",
+        "ſugar",
+        "gum- ",
+        "’s",
+        "%",
+        "|/2",
+        "l/2",
+        "99999999999999999999",
+        "1,000",
+        "🍸",
+        "é",
+        "\u00AD",
+        "-",
+        "–",
+        "for",
+        "six",
+        "persons",
+        "\t",
+        "3ij",
+        "O",
+        "ij",
+        "aa",
+        "no."
     };
 
     private static String words(Random random) {
@@ -46,8 +120,16 @@ final class ReadingPropertyTests {
         SourceText text = SourceText.of("🍸é ".repeat(before) + words + " END");
         int start = 3 * before;
         Span body = new Span(start, text.length() - 4);
-        Witness witness = new Witness("book", 1, Optional.empty(), "", new Span(0, 0),
-                body, body, Optional.empty());
+        Witness witness =
+                new Witness(
+                        "book",
+                        1,
+                        Optional.empty(),
+                        "",
+                        new Span(0, 0),
+                        body,
+                        body,
+                        Optional.empty());
         Reading reading = READER.read(text, witness, Circumstances.UNKNOWN);
         check(text, body, reading);
         return reading;
@@ -65,10 +147,13 @@ final class ReadingPropertyTests {
                 taken.add(line.span());
             }
         }
-        reading.steps().forEach(s -> {
-            assertTrue(body.contains(s.span()));
-            s.lines().forEach(n -> assertTrue(n >= 0 && n < reading.lines().size()));
-        });
+        reading.steps()
+                .forEach(
+                        s -> {
+                            assertTrue(body.contains(s.span()));
+                            s.lines()
+                                    .forEach(n -> assertTrue(n >= 0 && n < reading.lines().size()));
+                        });
         reading.doubts().forEach(d -> assertTrue(body.contains(d.span())));
         reading.vessels().forEach(v -> assertTrue(body.contains(v.span())));
     }

@@ -23,8 +23,16 @@ final class RecipeReaderTests {
 
     static Reading read(String words) {
         SourceText text = SourceText.of(words);
-        Witness witness = new Witness("book", 1, Optional.empty(), "A Drink", new Span(0, 0),
-                text.span(), text.span(), Optional.empty());
+        Witness witness =
+                new Witness(
+                        "book",
+                        1,
+                        Optional.empty(),
+                        "A Drink",
+                        new Span(0, 0),
+                        text.span(),
+                        text.span(),
+                        Optional.empty());
         return READER.read(text, witness, Circumstances.UNKNOWN);
     }
 
@@ -38,9 +46,11 @@ final class RecipeReaderTests {
 
     @Test
     void readsATerseRecipeOfABar() {
-        Reading r = read("Mixing-glass half-full fine ice, three dashes gum-syrup, one-half pony"
-                + " maraschino, one jigger rum. Shake well, strain into cocktail-glass; a twist of"
-                + " lemon-peel on top.");
+        Reading r =
+                read(
+                        "Mixing-glass half-full fine ice, three dashes gum-syrup, one-half pony"
+                                + " maraschino, one jigger rum. Shake well, strain into cocktail-glass; a twist of"
+                                + " lemon-peel on top.");
         assertEquals(List.of("fine ice", "gum-syrup", "maraschino", "rum", "lemon-peel"), names(r));
         assertEquals(List.of("shake", "strain"), verbs(r));
         assertEquals("cocktail-glass", r.vessel().orElseThrow().word().replace(' ', '-'));
@@ -50,24 +60,36 @@ final class RecipeReaderTests {
 
     @Test
     void readsAHouseholdRecipeInProse() {
-        Reading r = read("Pare four lemons very thin, and let the rinds steep in a quart of rum for"
-                + " two days. Dissolve a pound and a half of loaf sugar in three pints of water,"
-                + " add it to the rum with the juice of the lemons, strain, and bottle it."
-                + " Sufficient for a party of twelve.");
-        assertTrue(names(r).containsAll(List.of("lemons", "rum", "loaf sugar", "water")),
+        Reading r =
+                read(
+                        "Pare four lemons very thin, and let the rinds steep in a quart of rum for"
+                                + " two days. Dissolve a pound and a half of loaf sugar in three pints of water,"
+                                + " add it to the rum with the juice of the lemons, strain, and bottle it."
+                                + " Sufficient for a party of twelve.");
+        assertTrue(
+                names(r).containsAll(List.of("lemons", "rum", "loaf sugar", "water")),
                 names(r).toString());
-        assertEquals(Rational.of(3, 2), r.lines().stream()
-                .filter(l -> l.ingredientName().equals("loaf sugar")).findFirst().orElseThrow()
-                .amount().quantity().orElseThrow());
-        assertTrue(verbs(r).containsAll(List.of("pare", "dissolve", "add", "strain", "bottle")),
+        assertEquals(
+                Rational.of(3, 2),
+                r.lines().stream()
+                        .filter(l -> l.ingredientName().equals("loaf sugar"))
+                        .findFirst()
+                        .orElseThrow()
+                        .amount()
+                        .quantity()
+                        .orElseThrow());
+        assertTrue(
+                verbs(r).containsAll(List.of("pare", "dissolve", "add", "strain", "bottle")),
                 verbs(r).toString());
         assertEquals(Rational.of(12), r.serves().orElseThrow().low());
     }
 
     @Test
     void whatIsForbiddenOrOnlyCoolsIsNoLine() {
-        Reading r = read("Mix a bottle of claret with a glass of sherry, without ice or sugar; set"
-                + " the jug in a pail of ice for an hour.");
+        Reading r =
+                read(
+                        "Mix a bottle of claret with a glass of sherry, without ice or sugar; set"
+                                + " the jug in a pail of ice for an hour.");
         assertEquals(List.of("claret", "sherry"), names(r));
     }
 
@@ -76,8 +98,9 @@ final class RecipeReaderTests {
         Reading r = read("½ gin\n⅓ vermouth\n⅓ sherry\nShake and strain.");
         assertTrue(r.doubts().get(0).reason().contains("1 1/6"), r.doubts().toString());
         assertTrue(r.doubts().get(0).reason().contains("1/3 gin"), r.doubts().toString());
-        assertTrue(read("½ gin\n¼ vermouth\n¼ sherry").doubts().stream()
-                .noneMatch(d -> d.reason().contains("add up")));
+        assertTrue(
+                read("½ gin\n¼ vermouth\n¼ sherry").doubts().stream()
+                        .noneMatch(d -> d.reason().contains("add up")));
     }
 
     @Test
@@ -90,8 +113,10 @@ final class RecipeReaderTests {
 
     @Test
     void aMeasureThatIsLeftOutIsTakenFromThePhraseBefore() {
-        Reading r = read("Two dashes of gum, one of maraschino; the juice of six lemons and four"
-                + " oranges.");
+        Reading r =
+                read(
+                        "Two dashes of gum, one of maraschino; the juice of six lemons and four"
+                                + " oranges.");
         assertEquals("dash", r.lines().get(1).measure());
         assertEquals("juice-of", r.lines().get(3).measure());
     }

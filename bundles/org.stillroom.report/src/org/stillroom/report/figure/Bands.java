@@ -47,9 +47,7 @@ record Bands(int first, int years, int undated) {
 
     int of(Version version) {
         OptionalDouble year = year(version);
-        return year.isEmpty()
-                ? undated
-                : (int) ((Math.floor(year.getAsDouble()) - first) / years);
+        return year.isEmpty() ? undated : (int) ((Math.floor(year.getAsDouble()) - first) / years);
     }
 
     /** Returns a stretch in words: “1800–1824”, “1862”, “undated”. */

@@ -93,8 +93,7 @@ public final class DriftChart {
             for (Drift.Point point : drift.points()) {
                 if (point.independent() && !Double.isNaN(point.year())) {
                     Drift.Share s = point.shares().get(role);
-                    series.add(
-                            point.year(), s.likely() * 100, s.low() * 100, s.high() * 100);
+                    series.add(point.year(), s.likely() * 100, s.low() * 100, s.high() * 100);
                 }
             }
             if (occurs(series)) {
@@ -131,8 +130,7 @@ public final class DriftChart {
         float[] dash = dashes[series % dashes.length];
         return dash[1] == 0
                 ? new BasicStroke(1.6f)
-                : new BasicStroke(
-                        1.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, dash, 0);
+                : new BasicStroke(1.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, dash, 0);
     }
 
     private static final List<Shape> MARKS =

@@ -31,12 +31,7 @@ public final class LineageDrawing {
     private static final Stroke THICK = new BasicStroke(2.4f);
     private static final Stroke DASHED =
             new BasicStroke(
-                    1.4f,
-                    BasicStroke.CAP_BUTT,
-                    BasicStroke.JOIN_MITER,
-                    10,
-                    new float[] {5, 4},
-                    0);
+                    1.4f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {5, 4}, 0);
 
     private final Lineage lineage;
     private final Look look;

@@ -31,11 +31,7 @@ import org.stillroom.lineage.Lineage;
  * @param height of the whole
  */
 record LineageLayout(
-        Map<String, Box> boxes,
-        List<Arrow> arrows,
-        List<Band> bands,
-        double width,
-        double height) {
+        Map<String, Box> boxes, List<Arrow> arrows, List<Band> bands, double width, double height) {
 
     /** A stretch of time that starts at a place from the left. */
     record Band(String label, double x) {}
@@ -83,8 +79,7 @@ record LineageLayout(
         return graph;
     }
 
-    private static void edges(
-            Descent d, Map<String, ElkNode> nodes, Map<ElkEdge, Arrow> kinds) {
+    private static void edges(Descent d, Map<String, ElkNode> nodes, Map<ElkEdge, Arrow> kinds) {
         boolean tied = d.standing() == Descent.Standing.TIED;
         boolean reprint = d.standing() == Descent.Standing.REPRINT;
         if (!tied && d.parent().isEmpty()) {
@@ -101,12 +96,10 @@ record LineageLayout(
         }
     }
 
-    private static List<Band> bands(
-            Lineage lineage, Map<String, ElkNode> nodes, Bands bands) {
+    private static List<Band> bands(Lineage lineage, Map<String, ElkNode> nodes, Bands bands) {
         Map<Integer, Double> starts = new TreeMap<>();
         for (Descent d : lineage.descents()) {
-            starts.merge(
-                    bands.of(d.version()), nodes.get(d.version().id()).getX(), Math::min);
+            starts.merge(bands.of(d.version()), nodes.get(d.version().id()).getX(), Math::min);
         }
         List<Band> all = new ArrayList<>();
         starts.forEach((band, x) -> all.add(new Band(bands.label(band), x)));
@@ -120,8 +113,7 @@ record LineageLayout(
             List<Band> bands) {
         Map<String, Box> boxes = new HashMap<>();
         nodes.forEach(
-                (id, n) ->
-                        boxes.put(id, new Box(n.getX(), n.getY(), n.getWidth(), n.getHeight())));
+                (id, n) -> boxes.put(id, new Box(n.getX(), n.getY(), n.getWidth(), n.getHeight())));
         List<Arrow> arrows = new ArrayList<>();
         for (ElkEdge edge : graph.getContainedEdges()) {
             Arrow kind = kinds.get(edge);
@@ -132,7 +124,6 @@ record LineageLayout(
                 arrows.add(new Arrow(List.copyOf(points), kind.sure(), kind.reprint()));
             }
         }
-        return new LineageLayout(
-                boxes, arrows, bands, graph.getWidth(), graph.getHeight());
+        return new LineageLayout(boxes, arrows, bands, graph.getWidth(), graph.getHeight());
     }
 }

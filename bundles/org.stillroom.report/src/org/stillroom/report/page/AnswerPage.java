@@ -96,7 +96,9 @@ public final class AnswerPage {
         Drawing drawing = Figures.draw(p.figure(), Look.LIGHT);
         String svg = drawing.svg().substring(drawing.svg().indexOf("<svg"));
         Element figure = main.appendElement("figure");
-        String unique = svg.replace("id=\"", "id=\"f" + number + "-").replace("url(#", "url(#f" + number + "-");
+        String unique =
+                svg.replace("id=\"", "id=\"f" + number + "-")
+                        .replace("url(#", "url(#f" + number + "-");
         Document parsed = org.jsoup.Jsoup.parse(unique, "", Parser.xmlParser());
         figure.appendChild(parsed.child(0));
         figure.appendElement("figcaption").text(drawing.title());

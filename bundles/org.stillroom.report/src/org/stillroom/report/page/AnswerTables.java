@@ -19,7 +19,9 @@ public final class AnswerTables {
         rows.add(table.columns());
         rows.addAll(table.rows());
         CsvMapper mapper =
-                CsvMapper.builder().configure(CsvGenerator.Feature.STRICT_CHECK_FOR_QUOTING, true).build();
+                CsvMapper.builder()
+                        .configure(CsvGenerator.Feature.STRICT_CHECK_FOR_QUOTING, true)
+                        .build();
         CsvSchema schema = CsvSchema.emptySchema().withLineSeparator("\r\n");
         try {
             return mapper.writer(schema).writeValueAsString(rows);

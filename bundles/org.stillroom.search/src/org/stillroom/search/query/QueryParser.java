@@ -21,8 +21,7 @@ public final class QueryParser {
 
     /** The fields that a query can ask, in the order in which they are explained. */
     public static final List<String> FIELDS =
-            List.of(
-                    "ingredient", "measure", "title", "vessel", "place", "trade", "source", "date");
+            List.of("ingredient", "measure", "title", "vessel", "place", "trade", "source", "date");
 
     private static final Pattern PIECE =
             Pattern.compile("(-)?(?:([\\p{L}]+):)?(?:\"([^\"]*)\"?|(\\S+))");
@@ -93,8 +92,11 @@ public final class QueryParser {
                         .orElseThrow();
         return new SearchException(
                 "No field is called “" + field + "”.",
-                "Perhaps “" + nearest + ":” is meant; the fields are "
-                        + String.join(", ", FIELDS) + ".");
+                "Perhaps “"
+                        + nearest
+                        + ":” is meant; the fields are "
+                        + String.join(", ", FIELDS)
+                        + ".");
     }
 
     private static Condition years(String words) {

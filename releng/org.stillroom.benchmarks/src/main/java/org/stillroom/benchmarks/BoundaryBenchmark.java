@@ -46,7 +46,13 @@ public final class BoundaryBenchmark {
             return String.format(
                     Locale.ROOT,
                     "%-44s wanted %4d  found %4d  right %4d  precision %.3f  recall %.3f  F1 %.3f",
-                    name, wanted, found, right, precision, recall, f1);
+                    name,
+                    wanted,
+                    found,
+                    right,
+                    precision,
+                    recall,
+                    f1);
         }
     }
 
@@ -66,20 +72,23 @@ public final class BoundaryBenchmark {
         if (args.length == 3 && args[0].equals("--example")) {
             example(Path.of(args[1]), Path.of(args[2]));
         } else if (args.length == 1 || args.length == 2) {
-            book(Path.of(args[0]), args.length == 2 ? Files.readAllLines(Path.of(args[1])) : List.of());
+            book(
+                    Path.of(args[0]),
+                    args.length == 2 ? Files.readAllLines(Path.of(args[1])) : List.of());
         } else {
             Path root = Path.of(System.getProperty("stillroom.root", "."));
-            example(
-                    root.resolve("corpus-example/sources"), root.resolve("releng/truth/example"));
+            example(root.resolve("corpus-example/sources"), root.resolve("releng/truth/example"));
         }
     }
 
     private static void example(Path sources, Path truth) throws IOException {
         Map<String, List<Wanted>> wanted = new LinkedHashMap<>();
-        List<String> rows = Files.readAllLines(truth.resolve("recipes.tsv"), StandardCharsets.UTF_8);
+        List<String> rows =
+                Files.readAllLines(truth.resolve("recipes.tsv"), StandardCharsets.UTF_8);
         for (String row : rows.subList(1, rows.size())) {
             String[] cells = row.split("\t", -1);
-            wanted.computeIfAbsent(cells[0], k -> new ArrayList<>()).add(new Wanted(cells[2], cells[3]));
+            wanted.computeIfAbsent(cells[0], k -> new ArrayList<>())
+                    .add(new Wanted(cells[2], cells[3]));
         }
         Score all = new Score(0, 0, 0);
         for (Map.Entry<String, List<Wanted>> entry : wanted.entrySet()) {
@@ -117,14 +126,17 @@ public final class BoundaryBenchmark {
             System.out.println(
                     w.page().orElse("-") + "\t" + w.number().orElse("-") + "\t" + w.title());
         }
-        System.out.printf("%d recipes, %d sections, %d ms%n", cut.witnesses().size(), cut.sections().size(), millis);
+        System.out.printf(
+                "%d recipes, %d sections, %d ms%n",
+                cut.witnesses().size(), cut.sections().size(), millis);
         List<String> wanted = titles.stream().filter(t -> !t.isBlank()).toList();
         if (!wanted.isEmpty()) {
             List<String> missing =
                     wanted.stream().filter(t -> !found.contains(TitleKey.of(t).text())).toList();
             missing.forEach(t -> System.out.println("missing\t" + t));
             int right = wanted.size() - missing.size();
-            System.out.println(new Score(right, cut.witnesses().size(), wanted.size()).line("titles"));
+            System.out.println(
+                    new Score(right, cut.witnesses().size(), wanted.size()).line("titles"));
         }
     }
 

@@ -110,7 +110,9 @@ public final class ExampleBenchmark {
         }
         open.remove(best);
         paired++;
-        boolean q = text(truth, "q").equals(best.amount().quantity().map(Rational::toString).orElse(""));
+        boolean q =
+                text(truth, "q")
+                        .equals(best.amount().quantity().map(Rational::toString).orElse(""));
         boolean m = text(truth, "m").equals(best.measure());
         boolean k = text(truth, "k").equals(best.kind().word());
         quantity += q ? 1 : 0;
@@ -122,7 +124,9 @@ public final class ExampleBenchmark {
             tell(
                     where,
                     truth,
-                    "read " + best.amount().quantity().map(Rational::toString).orElse("–") + " "
+                    "read "
+                            + best.amount().quantity().map(Rational::toString).orElse("–")
+                            + " "
                             + best.measure());
         }
     }
@@ -167,7 +171,10 @@ public final class ExampleBenchmark {
         Set<String> set = new TreeSet<>();
         for (String word : Folding.foldWord(words).split("[^\\p{L}\\p{N}]+")) {
             if (!word.isEmpty() && !Set.of("of", "the", "a").contains(word)) {
-                set.add(word.length() > 3 && word.endsWith("s") ? word.substring(0, word.length() - 1) : word);
+                set.add(
+                        word.length() > 3 && word.endsWith("s")
+                                ? word.substring(0, word.length() - 1)
+                                : word);
             }
         }
         return set;

@@ -94,8 +94,7 @@ public final class HazardBenchmark {
         while (at < tokens.size()) {
             Optional<IngredientLexicon.Match> match = thesaurus.lexicon().match(tokens, at);
             if (match.isPresent()) {
-                String words =
-                        String.join(" ", tokens.subList(at, at + match.get().tokens()));
+                String words = String.join(" ", tokens.subList(at, at + match.get().tokens()));
                 thesaurus.find(words, Circumstances.UNKNOWN).stream()
                         .limit(1)
                         .map(Candidate::sense)
@@ -128,9 +127,11 @@ public final class HazardBenchmark {
 
     private static void show(Result result) {
         System.out.println(
-                result.row().id() + " " + result.row().level().map(Enum::name).orElse("harmless")
-                        + ": " + result.row().text());
-        result.cautions()
-                .forEach(c -> System.out.println("    " + c.level() + " " + c.subject()));
+                result.row().id()
+                        + " "
+                        + result.row().level().map(Enum::name).orElse("harmless")
+                        + ": "
+                        + result.row().text());
+        result.cautions().forEach(c -> System.out.println("    " + c.level() + " " + c.subject()));
     }
 }

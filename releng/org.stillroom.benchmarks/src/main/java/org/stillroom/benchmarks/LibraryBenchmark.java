@@ -31,9 +31,16 @@ public final class LibraryBenchmark {
 
     private static final int SEARCHES = 500;
     private static final String[] QUERIES = {
-        "gin", "brandy curacao", "\"gum syrup\"", "ingredient:rum date:1850/1880",
-        "measure:wineglass -ingredient:gin", "vermouth orgeat", "title:harbour",
-        "ingredient:arrack ingredient:maraschino", "shake \"lime juice\" date:186X", "lantern"
+        "gin",
+        "brandy curacao",
+        "\"gum syrup\"",
+        "ingredient:rum date:1850/1880",
+        "measure:wineglass -ingredient:gin",
+        "vermouth orgeat",
+        "title:harbour",
+        "ingredient:arrack ingredient:maraschino",
+        "shake \"lime juice\" date:186X",
+        "lantern"
     };
 
     private LibraryBenchmark() {}
@@ -42,8 +49,7 @@ public final class LibraryBenchmark {
     public static void main(String[] words) throws IOException, InterruptedException {
         int recipes = words.length > 0 ? Integer.parseInt(words[0]) : 50_000;
         boolean own = words.length < 2;
-        Path folder =
-                own ? Files.createTempDirectory("stillroom-benchmark") : Path.of(words[1]);
+        Path folder = own ? Files.createTempDirectory("stillroom-benchmark") : Path.of(words[1]);
         try {
             LibraryGenerator.write(folder, recipes, 1);
             run(folder, recipes);
@@ -92,7 +98,9 @@ public final class LibraryBenchmark {
         System.out.printf(
                 Locale.ROOT,
                 "%-28s %d MB in use, %d MB allowed%n",
-                "heap " + when, used, r.maxMemory() >> 20);
+                "heap " + when,
+                used,
+                r.maxMemory() >> 20);
     }
 
     private static void search(Study study) {
@@ -139,7 +147,11 @@ public final class LibraryBenchmark {
         System.out.printf(
                 Locale.ROOT,
                 "%-28s %d of %d recipes found, %.4f of %d lines wholly right%n",
-                "accuracy", found, truth.size(), lines == 0 ? 0 : right / (double) lines, lines);
+                "accuracy",
+                found,
+                truth.size(),
+                lines == 0 ? 0 : right / (double) lines,
+                lines);
     }
 
     private static boolean same(String[] expected, ReadingLine got) {
@@ -156,8 +168,7 @@ public final class LibraryBenchmark {
                 List<String> rows = Files.readAllLines(file, StandardCharsets.UTF_8);
                 for (String row : rows.subList(1, rows.size())) {
                     String[] cells = row.split("\t");
-                    truth.computeIfAbsent(book + "#" + cells[0], k -> new ArrayList<>())
-                            .add(cells);
+                    truth.computeIfAbsent(book + "#" + cells[0], k -> new ArrayList<>()).add(cells);
                 }
             }
         }
@@ -169,7 +180,10 @@ public final class LibraryBenchmark {
             long start = System.nanoTime();
             Process process =
                     new ProcessBuilder(
-                                    "rg", "--count-matches", "-i", "gin",
+                                    "rg",
+                                    "--count-matches",
+                                    "-i",
+                                    "gin",
                                     folder.resolve("sources").toString())
                             .redirectErrorStream(true)
                             .redirectOutput(ProcessBuilder.Redirect.DISCARD)

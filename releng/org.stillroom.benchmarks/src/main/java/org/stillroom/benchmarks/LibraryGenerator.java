@@ -20,8 +20,16 @@ public final class LibraryGenerator {
     static final int IN_A_BOOK = 25;
 
     private static final String[] SPIRITS = {
-        "brandy", "Jamaica rum", "Holland gin", "Old Tom gin", "rye whiskey", "Scotch whisky",
-        "arrack", "applejack", "Santa Cruz rum", "cognac"
+        "brandy",
+        "Jamaica rum",
+        "Holland gin",
+        "Old Tom gin",
+        "rye whiskey",
+        "Scotch whisky",
+        "arrack",
+        "applejack",
+        "Santa Cruz rum",
+        "cognac"
     };
     private static final String[] WINES = {
         "sherry", "port wine", "claret", "Italian vermouth", "French vermouth", "Madeira"
@@ -40,8 +48,13 @@ public final class LibraryGenerator {
         "Cocktail", "Punch", "Sling", "Cobbler", "Flip", "Fizz", "Sour", "Toddy", "Cup", "Julep"
     };
     private static final String[][] FRACTIONS = {
-        {"one", "1"}, {"two", "2"}, {"half a", "1/2"}, {"one and a half", "1 1/2"},
-        {"two-thirds of a", "2/3"}, {"one-third of a", "1/3"}, {"three", "3"}
+        {"one", "1"},
+        {"two", "2"},
+        {"half a", "1/2"},
+        {"one and a half", "1 1/2"},
+        {"two-thirds of a", "2/3"},
+        {"one-third of a", "1/3"},
+        {"three", "3"}
     };
     private static final String[] TOWNS = {"Saltreath, GB", "Port Merriam, US"};
 
@@ -80,9 +93,15 @@ public final class LibraryGenerator {
         String name = String.format(java.util.Locale.ROOT, "book-%05d", book);
         int year = 1800 + random.nextInt(150);
         StringBuilder text = new StringBuilder();
-        text.append("---\ntitle: The Book of the ").append(pick(FIRST)).append(" House, ")
-                .append(book).append("\ntext-date: ").append(year).append("\nplace: ")
-                .append(pick(TOWNS)).append("\ntrade: bar\nlanguage: en\n---\n");
+        text.append("---\ntitle: The Book of the ")
+                .append(pick(FIRST))
+                .append(" House, ")
+                .append(book)
+                .append("\ntext-date: ")
+                .append(year)
+                .append("\nplace: ")
+                .append(pick(TOWNS))
+                .append("\ntrade: bar\nlanguage: en\n---\n");
         StringBuilder truth = new StringBuilder("ordinal\ttitle\tquantity\tmeasure\tingredient\n");
         for (int i = 1; i <= recipes; i++) {
             recipe(text, truth, i);
@@ -112,7 +131,9 @@ public final class LibraryGenerator {
         text.append(
                 ". Shake well with fine ice, strain into a cocktail glass, and serve with a slice "
                         + "of lemon. This was ");
-        text.append("made at the ").append(pick(FIRST)).append(" in the ")
+        text.append("made at the ")
+                .append(pick(FIRST))
+                .append(" in the ")
                 .append(pick(FIRST).toLowerCase(java.util.Locale.ROOT))
                 .append(" season.\n");
         for (String[] m : meant) {

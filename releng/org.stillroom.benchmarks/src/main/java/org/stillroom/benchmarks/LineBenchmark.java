@@ -35,14 +35,27 @@ public final class LineBenchmark {
 
     /** One line of the truth. */
     record Row(
-            String id, String half, String category, Circumstances where, String text,
-            String kind, String quantity, String quantityMax, String measure, String size,
+            String id,
+            String half,
+            String category,
+            Circumstances where,
+            String text,
+            String kind,
+            String quantity,
+            String quantityMax,
+            String measure,
+            String size,
             String ingredient) {}
 
     /** What was read of it, and how right it is. */
     record Result(
-            Row row, Optional<ReadingLine> read, boolean quantity, boolean measure, boolean kind,
-            boolean size, Score score) {
+            Row row,
+            Optional<ReadingLine> read,
+            boolean quantity,
+            boolean measure,
+            boolean kind,
+            boolean size,
+            Score score) {
 
         boolean right() {
             return quantity && measure && kind && score.f1() > 0.999;
@@ -77,8 +90,10 @@ public final class LineBenchmark {
         print("B", results);
         Calibration.print(results.stream().filter(r -> r.row().half().equals("A")).toList(), "A");
         Calibration.print(results.stream().filter(r -> r.row().half().equals("B")).toList(), "B");
-        int count = options.contains("--mistakes")
-                ? Integer.parseInt(options.get(options.indexOf("--mistakes") + 1)) : 20;
+        int count =
+                options.contains("--mistakes")
+                        ? Integer.parseInt(options.get(options.indexOf("--mistakes") + 1))
+                        : 20;
         mistakes(results, count, options.contains("--all"));
     }
 
@@ -87,12 +102,18 @@ public final class LineBenchmark {
         for (String line : Files.readAllLines(file, StandardCharsets.UTF_8)) {
             String[] c = line.split("\t", -1);
             if (c.length >= 13 && !c[0].equals("id")) {
-                Circumstances where = new Circumstances(
-                        Optional.of(Place.of(c[4])), UncertainDate.parse(c[3]), Trade.of(c[5]),
-                        c.length > 13 && !c[13].isEmpty()
-                                ? Optional.of(c[13]) : Optional.empty());
-                rows.add(new Row(c[0], c[1], c[2], where, c[6], c[7], c[8], c[9], c[10], c[11],
-                        c[12]));
+                Circumstances where =
+                        new Circumstances(
+                                Optional.of(Place.of(c[4])),
+                                UncertainDate.parse(c[3]),
+                                Trade.of(c[5]),
+                                c.length > 13 && !c[13].isEmpty()
+                                        ? Optional.of(c[13])
+                                        : Optional.empty());
+                rows.add(
+                        new Row(
+                                c[0], c[1], c[2], where, c[6], c[7], c[8], c[9], c[10], c[11],
+                                c[12]));
             }
         }
         return rows;
@@ -101,8 +122,8 @@ public final class LineBenchmark {
     private static Result judge(Row row, List<ReadingLine> lines) {
         if (lines.isEmpty()) {
             int truth = words(row.ingredient()).size();
-            return new Result(row, Optional.empty(), false, false, false, false,
-                    new Score(0, truth, 0));
+            return new Result(
+                    row, Optional.empty(), false, false, false, false, new Score(0, truth, 0));
         }
         ReadingLine line = lines.get(0);
         String low = line.amount().quantity().map(Rational::toString).orElse("");
@@ -111,12 +132,19 @@ public final class LineBenchmark {
         List<String> truth = words(row.ingredient());
         List<String> read = words(line.ingredientName());
         int both = (int) read.stream().distinct().filter(truth::contains).count();
-        Score score = new Score(
-                (int) read.stream().distinct().count(), (int) truth.stream().distinct().count(),
-                both);
-        return new Result(row, Optional.of(line), quantity, line.measure().equals(row.measure()),
+        Score score =
+                new Score(
+                        (int) read.stream().distinct().count(),
+                        (int) truth.stream().distinct().count(),
+                        both);
+        return new Result(
+                row,
+                Optional.of(line),
+                quantity,
+                line.measure().equals(row.measure()),
                 line.kind().word().equals(row.kind()),
-                line.size().map(Size::word).orElse("").equals(row.size()), score);
+                line.size().map(Size::word).orElse("").equals(row.size()),
+                score);
     }
 
     static List<String> words(String name) {
@@ -127,16 +155,17 @@ public final class LineBenchmark {
     private static void print(String half, List<Result> all) {
         List<Result> results = all.stream().filter(r -> r.row().half().equals(half)).toList();
         System.out.println("Half " + half + ", " + results.size() + " lines");
-        System.out.printf("  %-16s %6s %8s %8s %8s %8s %8s%n",
+        System.out.printf(
+                "  %-16s %6s %8s %8s %8s %8s %8s%n",
                 "category", "lines", "quantity", "measure", "kind", "size", "name F1");
         Map<String, List<Result>> by = new TreeMap<>();
-        results.forEach(r ->
-                by.computeIfAbsent(r.row().category(), c -> new ArrayList<>()).add(r));
+        results.forEach(r -> by.computeIfAbsent(r.row().category(), c -> new ArrayList<>()).add(r));
         by.forEach(LineBenchmark::printRow);
         printRow("all", results);
-        long wrong = results.stream().filter(r -> !r.numbersRight() && r.probability() >= SURE)
-                .count();
-        System.out.printf("  confidently wrong (quantity or measure, sure to %.2f): %.4f%n",
+        long wrong =
+                results.stream().filter(r -> !r.numbersRight() && r.probability() >= SURE).count();
+        System.out.printf(
+                "  confidently wrong (quantity or measure, sure to %.2f): %.4f%n",
                 SURE, wrong / (double) Math.max(1, results.size()));
     }
 
@@ -145,7 +174,10 @@ public final class LineBenchmark {
         int read = rows.stream().mapToInt(r -> r.score().read()).sum();
         int truth = rows.stream().mapToInt(r -> r.score().truth()).sum();
         int both = rows.stream().mapToInt(r -> r.score().both()).sum();
-        System.out.printf("  %-16s %6d %8.3f %8.3f %8.3f %8.3f %8.3f%n", name, rows.size(),
+        System.out.printf(
+                "  %-16s %6d %8.3f %8.3f %8.3f %8.3f %8.3f%n",
+                name,
+                rows.size(),
                 rows.stream().filter(Result::quantity).count() / n,
                 rows.stream().filter(Result::measure).count() / n,
                 rows.stream().filter(Result::kind).count() / n,
@@ -160,19 +192,33 @@ public final class LineBenchmark {
                 .filter(r -> !r.right())
                 .sorted(Comparator.comparingDouble(Result::probability).reversed())
                 .limit(count)
-                .forEach(r -> System.out.printf("  %.2f %s [%s] “%s”%n        true %s%n        read %s%n",
-                        r.probability(), r.row().id(), r.row().category(), r.row().text(),
-                        String.join(" | ", r.row().kind(), r.row().quantity(),
-                                r.row().quantityMax(), r.row().measure(), r.row().size(),
-                                r.row().ingredient()),
-                        r.read().map(LineBenchmark::show).orElse("nothing")));
+                .forEach(
+                        r ->
+                                System.out.printf(
+                                        "  %.2f %s [%s] “%s”%n        true %s%n        read %s%n",
+                                        r.probability(),
+                                        r.row().id(),
+                                        r.row().category(),
+                                        r.row().text(),
+                                        String.join(
+                                                " | ",
+                                                r.row().kind(),
+                                                r.row().quantity(),
+                                                r.row().quantityMax(),
+                                                r.row().measure(),
+                                                r.row().size(),
+                                                r.row().ingredient()),
+                                        r.read().map(LineBenchmark::show).orElse("nothing")));
     }
 
     private static String show(ReadingLine line) {
-        return String.join(" | ", line.kind().word(),
+        return String.join(
+                " | ",
+                line.kind().word(),
                 line.amount().quantity().map(Rational::toString).orElse(""),
                 line.amount().quantityMax().map(Rational::toString).orElse(""),
-                line.measure(), line.size().map(Size::word).orElse(""),
+                line.measure(),
+                line.size().map(Size::word).orElse(""),
                 line.ingredientName());
     }
 
@@ -186,13 +232,16 @@ public final class LineBenchmark {
             System.out.println("Calibration, half " + half + ": bin, lines, said, right");
             for (int bin = 0; bin < 10; bin++) {
                 int b = bin;
-                List<Result> in = results.stream()
-                        .filter(r -> Math.min(9, (int) (r.probability() * 10)) == b).toList();
+                List<Result> in =
+                        results.stream()
+                                .filter(r -> Math.min(9, (int) (r.probability() * 10)) == b)
+                                .toList();
                 if (!in.isEmpty()) {
                     double said = in.stream().mapToDouble(Result::probability).average().orElse(0);
                     double right = in.stream().filter(Result::right).count() / (double) in.size();
                     error += Math.abs(said - right) * in.size() / results.size();
-                    System.out.printf("  %.1f–%.1f %5d %.3f %.3f%n",
+                    System.out.printf(
+                            "  %.1f–%.1f %5d %.3f %.3f%n",
                             bin / 10.0, (bin + 1) / 10.0, in.size(), said, right);
                 }
             }

@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -69,34 +68,48 @@ public final class ProseBenchmark {
         ObjectMapper json = new ObjectMapper();
         Map<String, Map<String, Tally>> tallies = new TreeMap<>();
         List<Judged> judged = new ArrayList<>();
-        for (String line : Files.readAllLines(Truth.file(args, "releng/truth/reading/prose.jsonl"), StandardCharsets.UTF_8)) {
+        for (String line :
+                Files.readAllLines(
+                        Truth.file(args, "releng/truth/reading/prose.jsonl"),
+                        StandardCharsets.UTF_8)) {
             JsonNode truth = json.readTree(line);
             Reading reading = read(reader, truth);
-            Map<String, Tally> half = tallies.computeIfAbsent(
-                    truth.get("half").asText(), h -> new TreeMap<>());
+            Map<String, Tally> half =
+                    tallies.computeIfAbsent(truth.get("half").asText(), h -> new TreeMap<>());
             judged.add(new Judged(truth, reading, judge(truth, reading, half)));
         }
         tallies.forEach(ProseBenchmark::print);
         List<String> options = List.of(args);
-        int count = options.contains("--mistakes")
-                ? Integer.parseInt(options.get(options.indexOf("--mistakes") + 1)) : 20;
+        int count =
+                options.contains("--mistakes")
+                        ? Integer.parseInt(options.get(options.indexOf("--mistakes") + 1))
+                        : 20;
         mistakes(judged, count, options.contains("--all"));
     }
 
     private static Reading read(RecipeReader reader, JsonNode truth) {
         SourceText text = SourceText.of(truth.get("text").asText());
         String title = truth.get("title").asText();
-        Witness witness = new Witness("truth", 1, Optional.empty(), title, new Span(0, 0),
-                text.span(), text.span(), Optional.empty());
-        Circumstances where = new Circumstances(
-                Optional.of(Place.of(truth.get("place").asText())),
-                UncertainDate.parse(truth.get("date").asText()),
-                Trade.of(truth.get("trade").asText()), Optional.empty());
+        Witness witness =
+                new Witness(
+                        "truth",
+                        1,
+                        Optional.empty(),
+                        title,
+                        new Span(0, 0),
+                        text.span(),
+                        text.span(),
+                        Optional.empty());
+        Circumstances where =
+                new Circumstances(
+                        Optional.of(Place.of(truth.get("place").asText())),
+                        UncertainDate.parse(truth.get("date").asText()),
+                        Trade.of(truth.get("trade").asText()),
+                        Optional.empty());
         return reader.read(text, witness, where);
     }
 
-    private static List<String> judge(
-            JsonNode truth, Reading reading, Map<String, Tally> tallies) {
+    private static List<String> judge(JsonNode truth, Reading reading, Map<String, Tally> tallies) {
         List<String> errors = new ArrayList<>();
         lines(truth, reading, tallies, errors);
         steps(truth, reading, tallies, errors);
@@ -114,8 +127,12 @@ public final class ProseBenchmark {
     }
 
     private static void single(
-            String facet, String read, String truth, boolean same,
-            Map<String, Tally> tallies, List<String> errors) {
+            String facet,
+            String read,
+            String truth,
+            boolean same,
+            Map<String, Tally> tallies,
+            List<String> errors) {
         int has = read.isEmpty() ? 0 : 1;
         int should = truth.isEmpty() ? 0 : 1;
         tally(tallies, facet).add(has, should, has == 1 && should == 1 && same ? 1 : 0);
@@ -128,14 +145,16 @@ public final class ProseBenchmark {
 
     private static void lines(
             JsonNode truth, Reading reading, Map<String, Tally> tallies, List<String> errors) {
-        List<ReadingLine> read = reading.lines().stream()
-                .filter(l -> l.kind() != LineKind.ALTERNATIVE).toList();
+        List<ReadingLine> read =
+                reading.lines().stream().filter(l -> l.kind() != LineKind.ALTERNATIVE).toList();
         List<JsonNode> lines = new ArrayList<>();
-        truth.get("lines").forEach(l -> {
-            if (!"alternative".equals(text(l, "k"))) {
-                lines.add(l);
-            }
-        });
+        truth.get("lines")
+                .forEach(
+                        l -> {
+                            if (!"alternative".equals(text(l, "k"))) {
+                                lines.add(l);
+                            }
+                        });
         List<Pair> pairs = pairs(read, lines);
         boolean[] readUsed = new boolean[read.size()];
         boolean[] truthUsed = new boolean[lines.size()];
@@ -155,12 +174,22 @@ public final class ProseBenchmark {
             linked += link ? 1 : 0;
             kinds += r.kind().word().equals(text(t, "k")) ? 1 : 0;
             if (!link) {
-                errors.add("amount of " + text(t, "i") + ": true " + amount(t) + ", read "
-                        + amount(r));
+                errors.add(
+                        "amount of "
+                                + text(t, "i")
+                                + ": true "
+                                + amount(t)
+                                + ", read "
+                                + amount(r));
             }
             if (!r.kind().word().equals(text(t, "k"))) {
-                errors.add("kind of " + text(t, "i") + ": true " + text(t, "k") + ", read "
-                        + r.kind().word());
+                errors.add(
+                        "kind of "
+                                + text(t, "i")
+                                + ": true "
+                                + text(t, "k")
+                                + ", read "
+                                + r.kind().word());
             }
         }
         report(read, lines, readUsed, truthUsed, errors);
@@ -170,8 +199,11 @@ public final class ProseBenchmark {
     }
 
     private static void report(
-            List<ReadingLine> read, List<JsonNode> lines, boolean[] readUsed,
-            boolean[] truthUsed, List<String> errors) {
+            List<ReadingLine> read,
+            List<JsonNode> lines,
+            boolean[] readUsed,
+            boolean[] truthUsed,
+            List<String> errors) {
         for (int i = 0; i < lines.size(); i++) {
             if (!truthUsed[i]) {
                 errors.add("missed " + amount(lines.get(i)) + " " + text(lines.get(i), "i"));
@@ -179,8 +211,7 @@ public final class ProseBenchmark {
         }
         for (int i = 0; i < read.size(); i++) {
             if (!readUsed[i]) {
-                errors.add("invented " + amount(read.get(i)) + " "
-                        + read.get(i).ingredientName());
+                errors.add("invented " + amount(read.get(i)) + " " + read.get(i).ingredientName());
             }
         }
     }
@@ -189,16 +220,16 @@ public final class ProseBenchmark {
         List<Pair> pairs = new ArrayList<>();
         for (int i = 0; i < read.size(); i++) {
             for (int j = 0; j < lines.size(); j++) {
-                double overlap = overlap(
-                        read.get(i).ingredientName(), text(lines.get(j), "i"));
+                double overlap = overlap(read.get(i).ingredientName(), text(lines.get(j), "i"));
                 if (overlap >= ENOUGH) {
                     double same = amount(read.get(i)).equals(amount(lines.get(j))) ? 0.01 : 0;
                     pairs.add(new Pair(i, j, overlap + same, Math.abs(i - j)));
                 }
             }
         }
-        pairs.sort(Comparator.comparingDouble((Pair x) -> -x.overlap())
-                .thenComparingInt(Pair::distance));
+        pairs.sort(
+                Comparator.comparingDouble((Pair x) -> -x.overlap())
+                        .thenComparingInt(Pair::distance));
         return pairs;
     }
 
@@ -211,8 +242,10 @@ public final class ProseBenchmark {
     }
 
     private static String amount(ReadingLine line) {
-        return line.amount().quantity().map(Rational::toString).orElse("") + "–"
-                + line.amount().quantityMax().map(Rational::toString).orElse("") + " "
+        return line.amount().quantity().map(Rational::toString).orElse("")
+                + "–"
+                + line.amount().quantityMax().map(Rational::toString).orElse("")
+                + " "
                 + line.measure();
     }
 
@@ -240,8 +273,11 @@ public final class ProseBenchmark {
 
     private static void vessel(
             JsonNode truth, Reading reading, Map<String, Tally> tallies, List<String> errors) {
-        String read = reading.vessel().map(v -> v.word())
-                .filter(w -> !w.endsWith("shaker") && !w.endsWith("mixing glass")).orElse("");
+        String read =
+                reading.vessel()
+                        .map(v -> v.word())
+                        .filter(w -> !w.endsWith("shaker") && !w.endsWith("mixing glass"))
+                        .orElse("");
         String should = text(truth, "vessel");
         single("vessel", read, should, head(read).equals(head(should)), tallies, errors);
     }
@@ -255,16 +291,17 @@ public final class ProseBenchmark {
 
     private static void garnish(
             JsonNode truth, Reading reading, Map<String, Tally> tallies, List<String> errors) {
-        List<String> read = reading.lines().stream()
-                .filter(l -> l.kind() == LineKind.GARNISH)
-                .map(ReadingLine::ingredientName).toList();
+        List<String> read =
+                reading.lines().stream()
+                        .filter(l -> l.kind() == LineKind.GARNISH)
+                        .map(ReadingLine::ingredientName)
+                        .toList();
         List<String> should = new ArrayList<>();
         truth.get("garnish").forEach(g -> should.add(g.asText()));
         List<String> left = new ArrayList<>(read);
         int both = 0;
         for (String g : should) {
-            Optional<String> match =
-                    left.stream().filter(r -> overlap(r, g) >= ENOUGH).findFirst();
+            Optional<String> match = left.stream().filter(r -> overlap(r, g) >= ENOUGH).findFirst();
             if (match.isPresent()) {
                 left.remove(match.get());
                 both++;
@@ -279,8 +316,7 @@ public final class ProseBenchmark {
     private static void ice(
             JsonNode truth, Reading reading, Map<String, Tally> tallies, List<String> errors) {
         String should = text(truth, "ice");
-        boolean inside = !should.isEmpty() && !should.equals("around")
-                && !should.equals("without");
+        boolean inside = !should.isEmpty() && !should.equals("around") && !should.equals("without");
         boolean read = reading.lines().stream().anyMatch(l -> l.kind() == LineKind.ICE);
         tally(tallies, "ice").add(read ? 1 : 0, inside ? 1 : 0, read && inside ? 1 : 0);
         if (read != inside) {
@@ -296,10 +332,16 @@ public final class ProseBenchmark {
     private static void print(String half, Map<String, Tally> tallies) {
         System.out.println("Half " + half);
         System.out.printf("  %-18s %6s %6s %6s %7s%n", "facet", "read", "truth", "both", "F1");
-        tallies.forEach((facet, t) -> System.out.printf(
-                "  %-18s %6d %6d %6d %7.3f%n", facet, t.read, t.truth, t.both, t.f1()));
-        double macro = List.of("steps", "vessel", "ice", "garnish", "serves").stream()
-                .mapToDouble(f -> tally(tallies, f).f1()).average().orElse(0);
+        tallies.forEach(
+                (facet, t) ->
+                        System.out.printf(
+                                "  %-18s %6d %6d %6d %7.3f%n",
+                                facet, t.read, t.truth, t.both, t.f1()));
+        double macro =
+                List.of("steps", "vessel", "ice", "garnish", "serves").stream()
+                        .mapToDouble(f -> tally(tallies, f).f1())
+                        .average()
+                        .orElse(0);
         System.out.printf("  macro F1 of steps, vessel, ice, garnish, serves: %.3f%n", macro);
     }
 
@@ -310,10 +352,15 @@ public final class ProseBenchmark {
                 .filter(j -> !j.errors().isEmpty())
                 .sorted(Comparator.comparingInt((Judged j) -> -j.errors().size()))
                 .limit(count)
-                .forEach(j -> {
-                    System.out.println("  " + j.truth().get("id").asText() + " “"
-                            + j.truth().get("text").asText() + "”");
-                    j.errors().forEach(e -> System.out.println("      " + e));
-                });
+                .forEach(
+                        j -> {
+                            System.out.println(
+                                    "  "
+                                            + j.truth().get("id").asText()
+                                            + " “"
+                                            + j.truth().get("text").asText()
+                                            + "”");
+                            j.errors().forEach(e -> System.out.println("      " + e));
+                        });
     }
 }

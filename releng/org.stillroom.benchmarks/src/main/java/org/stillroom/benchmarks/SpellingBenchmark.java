@@ -36,7 +36,8 @@ public final class SpellingBenchmark {
 
     private SpellingBenchmark() {}
 
-    private record Row(String half, String spelling, Circumstances where, String truth, String note) {}
+    private record Row(
+            String half, String spelling, Circumstances where, String truth, String note) {}
 
     private record Result(Row row, List<Candidate> found, int rank, double micros) {
         boolean within(int n) {
@@ -82,8 +83,7 @@ public final class SpellingBenchmark {
         rows.stream().limit(200).forEach(r -> thesaurus.find("x" + r.spelling(), r.where()));
     }
 
-    private static Result resolve(
-            Thesaurus thesaurus, Row row, Map<String, Set<String>> bearers) {
+    private static Result resolve(Thesaurus thesaurus, Row row, Map<String, Set<String>> bearers) {
         long begin = CLOCK.getCurrentThreadCpuTime();
         List<Candidate> found = thesaurus.find(row.spelling(), row.where());
         double micros = (CLOCK.getCurrentThreadCpuTime() - begin) / 1000.0;
@@ -123,20 +123,21 @@ public final class SpellingBenchmark {
             }
             Circumstances where =
                     new Circumstances(
-                            cells[3].isBlank()
-                                    ? Optional.empty()
-                                    : Optional.of(Place.of(cells[3])),
+                            cells[3].isBlank() ? Optional.empty() : Optional.of(Place.of(cells[3])),
                             UncertainDate.parse(cells[2]),
                             Optional.empty(),
                             Optional.empty());
-            rows.add(new Row(cells[0], cells[1], where, cells[4], cells.length > 5 ? cells[5] : ""));
+            rows.add(
+                    new Row(cells[0], cells[1], where, cells[4], cells.length > 5 ? cells[5] : ""));
         }
         return rows;
     }
 
     private static void print(String half, List<Result> results) {
         List<Result> of =
-                results.stream().filter(r -> half.isEmpty() || r.row().half().equals(half)).toList();
+                results.stream()
+                        .filter(r -> half.isEmpty() || r.row().half().equals(half))
+                        .toList();
         String name = half.isEmpty() ? "both halves" : "half " + half;
         Figures.printShare(name + ": right first", count(of, 1), of.size());
         Figures.printShare(name + ": within three", count(of, 3), of.size());

@@ -90,8 +90,7 @@ public final class VersionsBenchmark {
                     }
                 });
         ClusterScores scores = ClusterScores.of(truth, got);
-        System.out.printf(
-                Locale.ROOT, "%d of %d versions found%n", truth.size(), drinkOf.size());
+        System.out.printf(Locale.ROOT, "%d of %d versions found%n", truth.size(), drinkOf.size());
         System.out.println("drinks: " + scores);
         System.out.printf(
                 Locale.ROOT,
@@ -141,10 +140,12 @@ public final class VersionsBenchmark {
                 if (row[2].isEmpty() || row[2].equals(row[0])) {
                     if (row[4].equals("independent")) {
                         independent++;
-                        boolean said = d.parent().isEmpty() && d.standing() != Descent.Standing.TIED;
+                        boolean said =
+                                d.parent().isEmpty() && d.standing() != Descent.Standing.TIED;
                         independentSaid += said ? 1 : 0;
                         if (!said && verbose) {
-                            System.out.println("  said to be taken: " + d.version().id() + " " + d.reason());
+                            System.out.println(
+                                    "  said to be taken: " + d.version().id() + " " + d.reason());
                         }
                     }
                     continue;
@@ -164,9 +165,21 @@ public final class VersionsBenchmark {
                 }
                 if (verbose && d.parent().filter(p -> p.id().equals(parent)).isEmpty()) {
                     System.out.println(
-                            "  " + row[4] + ": " + d.version().id() + " from " + parent + "; said "
-                                    + d.standing() + " " + d.reason() + " "
-                                    + d.candidates().stream().limit(2).map(Candidate::reasons).toList());
+                            "  "
+                                    + row[4]
+                                    + ": "
+                                    + d.version().id()
+                                    + " from "
+                                    + parent
+                                    + "; said "
+                                    + d.standing()
+                                    + " "
+                                    + d.reason()
+                                    + " "
+                                    + d.candidates().stream()
+                                            .limit(2)
+                                            .map(Candidate::reasons)
+                                            .toList());
                 }
             }
         }

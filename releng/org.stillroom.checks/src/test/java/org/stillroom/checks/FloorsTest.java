@@ -160,8 +160,7 @@ class FloorsTest {
     @Test
     void noFieldIsStaticAndMutable() {
         check(
-                fields()
-                        .that()
+                fields().that()
                         .areStatic()
                         .and()
                         .haveNameNotMatching("\\$.*") // the compiler keeps a table per switch
@@ -185,8 +184,7 @@ class FloorsTest {
                         .beFreeOfCycles()
                         .ignoreDependency(
                                 DescribedPredicate.describe(
-                                        "stand at the front of a bundle",
-                                        FloorsTest::isFront),
+                                        "stand at the front of a bundle", FloorsTest::isFront),
                                 DescribedPredicate.alwaysTrue())
                         .evaluate(ours));
     }
@@ -222,6 +220,7 @@ class FloorsTest {
                 () ->
                         details.size()
                                 + " breaches, the first of them:\n"
-                                + String.join("\n", details.subList(0, Math.min(20, details.size()))));
+                                + String.join(
+                                        "\n", details.subList(0, Math.min(20, details.size()))));
     }
 }

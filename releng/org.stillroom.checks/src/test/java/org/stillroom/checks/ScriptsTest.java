@@ -66,8 +66,7 @@ class ScriptsTest {
         builder.environment().putAll(environment);
         Process process = builder.redirectErrorStream(true).start();
         process.getOutputStream().close();
-        String said =
-                new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertEquals(expected, process.waitFor(), said);
         return said;
     }
