@@ -101,22 +101,27 @@ public final class Reanchoring {
 
     /** The words were changed: the stretch between the words before and the words after. */
     private static Optional<Span> between(SourceText text, Anchor anchor) {
-        String before = tail(anchor.prefix());
+        String all = text.toString();
+        String before =
+                isOnce(all, tail(anchor.prefix())) ? tail(anchor.prefix()) : anchor.prefix();
         String after = head(anchor.suffix());
         if (before.length() < SURE_CONTEXT || after.length() < SURE_CONTEXT) {
             return Optional.empty();
         }
-        String all = text.toString();
-        int at = all.indexOf(before);
-        if (at < 0 || all.indexOf(before, at + 1) >= 0) {
+        if (!isOnce(all, before)) {
             return Optional.empty();
         }
-        int start = at + before.length();
+        int start = all.indexOf(before) + before.length();
         int end = all.indexOf(after, start);
         boolean near = end >= start && end - start <= 2 * anchor.exact().length() + SURE_CONTEXT;
         return near
                 ? Optional.of(new Span(text.toPlace(start), text.toPlace(end)))
                 : Optional.empty();
+    }
+
+    private static boolean isOnce(String all, String words) {
+        int at = all.indexOf(words);
+        return at >= 0 && all.indexOf(words, at + 1) < 0;
     }
 
     private static String tail(String prefix) {

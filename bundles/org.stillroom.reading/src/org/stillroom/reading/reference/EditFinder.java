@@ -205,7 +205,8 @@ final class EditFinder {
     }
 
     private static boolean startsWithOrder(String words) {
-        return words.startsWith("substitut") || words.startsWith("chang");
+        String order = words.strip();
+        return order.startsWith("substitut") || order.startsWith("chang");
     }
 
     private static void take(
