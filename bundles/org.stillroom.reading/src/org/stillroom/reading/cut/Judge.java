@@ -184,7 +184,7 @@ final class Judge {
     private static double confirmation(Head head, double share) {
         boolean full = share > 0.75;
         if (head.listed) {
-            return full && head.place == Head.Place.OWN_LINE && head.body.words() > 0 ? 5 : 2;
+            return full && head.place == Head.Place.OWN_LINE && head.body.words() > 0 ? 6 : 2;
         }
         return share > 0.4 ? -0.7 : 0;
     }
@@ -214,7 +214,10 @@ final class Judge {
         if (structure.isOther(head.start)) {
             points -= 20;
         }
-        if (isSubtitle(units, at) || head.place == Head.Place.MIDDLE && !goesOnFrom(units, at)) {
+        if (isSubtitle(units, at)) {
+            points -= 9;
+        }
+        if (head.place == Head.Place.MIDDLE && !goesOnFrom(units, at)) {
             points -= 5;
         }
         if (head.place == Head.Place.MARKED && head.level < recipeLevel) {

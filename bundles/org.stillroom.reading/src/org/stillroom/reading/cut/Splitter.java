@@ -244,6 +244,9 @@ final class Splitter {
         }
         int emphasised = structure.emphasisEnd(lines.first(line), lines.last(line));
         boolean emphasis = emphasised >= lines.last(line) - 2 || quotedEmphasis(words);
+        if (!emphasis && runsIn(emphasised, bare)) {
+            return false;
+        }
         Head.Letters letters = Head.letters(bare);
         char close = words.charAt(n - 1);
         if (!emphasis && letters != Head.Letters.CAPITALS && isParted(bare)) {
@@ -269,6 +272,22 @@ final class Splitter {
                     case SENTENCE -> opens && count(bare) <= 9 && (alone || close == '.');
                 };
         return (emphasis || plain && !RunIn.pointsAway(bare)) && !TitleWords.isLine(bare, cues);
+    }
+
+    /** A line that goes on after emphasised first words, or after a closed sentence. */
+    private static boolean runsIn(int emphasised, String words) {
+        if (emphasised > 0) {
+            return true;
+        }
+        for (int at = words.indexOf(". "); at >= 0; at = words.indexOf(". ", at + 1)) {
+            boolean word = at > 3 && words.substring(at - 4, at).chars().allMatch(Character::isLetter);
+            boolean small = word && Character.isLowerCase(words.charAt(at - 1));
+            boolean sentence = small && count(words.substring(at + 2)) >= 4;
+            if (sentence && Character.isUpperCase(words.charAt(at + 2))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** A line whose title is parted from its recipe by a colon or a dash. */

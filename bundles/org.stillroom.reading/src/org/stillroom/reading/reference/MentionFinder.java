@@ -88,6 +88,9 @@ final class MentionFinder {
                             + "|nothing but)(?: up)?(?: an?| the| your)|an?|the) "
                             + "(?:plain |ordinary |regular |usual |common )?");
 
+    /** Before a single word these name what goes into the glass, not a recipe. */
+    private static final Pattern THING = Pattern.compile("^(?:into|from|in|of|to|is|are|the)\\b");
+
     private static final Pattern SAME_EARLY =
             Pattern.compile(
                     "^.{0,30}?\\bsame\\b(?! (?:quantit|amount|weight|proportion|measure|size|bulk|glass"
@@ -203,7 +206,8 @@ final class MentionFinder {
                             || m.group().contains(" as ")
                             || m.group().startsWith("see")
                             || m.group().contains("like");
-            if (partly && fits) {
+            boolean kind = m.group().endsWith(" a ") || m.group().endsWith(" an ");
+            if (partly && fits && !kind) {
                 part = Optional.of(mention(words, start, end, body));
             } else if (part.isEmpty()
                     && strong
@@ -371,7 +375,8 @@ final class MentionFinder {
         while (at < body.length() && m.find(at)) {
             for (int end : ends(body, m.end())) {
                 String words = body.substring(m.end(), end);
-                if (!isStock(words) && titles.exact(words, from).isPresent()) {
+                boolean thing = !words.contains(" ") && THING.matcher(m.group()).find();
+                if (!thing && !isStock(words) && titles.exact(words, from).isPresent()) {
                     return Optional.of(mention(body, m.end(), m.start(), end, from));
                 }
             }

@@ -22,6 +22,7 @@ class MiniatureBooksTest {
             strings = {
                 "bar-cards.txt",
                 "bold-markdown.md",
+                "bold-run-in.md",
                 "centred.txt",
                 "colons.txt",
                 "crowded-paragraphs.txt",
