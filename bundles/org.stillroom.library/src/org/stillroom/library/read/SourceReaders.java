@@ -17,9 +17,9 @@ public final class SourceReaders {
         this.readers = List.copyOf(readers);
     }
 
-    /** Returns the readers that come with the program: plain text, Markdown and TEI P5. */
+    /** Returns the readers that come with the program: plain text, Markdown, TEI P5, HTML. */
     public static SourceReaders shipped() {
-        return new SourceReaders(List.of(new PlainText(), new Markdown(), new Tei()));
+        return new SourceReaders(List.of(new PlainText(), new Markdown(), new Tei(), new Html()));
     }
 
     /** Returns these readers and one more, which is asked last. */
