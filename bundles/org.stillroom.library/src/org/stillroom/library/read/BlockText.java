@@ -1,11 +1,10 @@
 package org.stillroom.library.read;
 
-import org.stillroom.model.source.Mark;
-import org.stillroom.model.text.Span;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.stillroom.model.source.Mark;
+import org.stillroom.model.text.Span;
 
 /** Collects words, one block a line with blank lines between, and marks; places are code points. */
 final class BlockText {

@@ -1,5 +1,15 @@
 package org.stillroom.library.read;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -11,17 +21,6 @@ import org.stillroom.model.source.Circumstances;
 import org.stillroom.model.source.Mark;
 import org.stillroom.model.source.Source;
 import org.stillroom.model.text.SourceText;
-
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Reads HTML: words, headings, items, rows, emphasis, page anchors such as {@code id="page_12"}.

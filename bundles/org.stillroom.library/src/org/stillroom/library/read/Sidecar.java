@@ -1,12 +1,11 @@
 package org.stillroom.library.read;
 
-import org.stillroom.model.explain.Problem;
-
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.stillroom.model.explain.Problem;
 
 /**
  * What the file of the same name with the ending {@code .yaml} says of a source.

@@ -4,27 +4,26 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.stillroom.model.source.Circumstances;
 import org.stillroom.model.source.Mark;
 import org.stillroom.model.source.Source;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
-
 class HtmlTests {
 
     private static final String PAGE =
             "<html><head><title>A Harbour Book</title><meta name='author' content='Ann"
-                + " Example'><meta name='date' content='2020'><style>p{}</style></head><body><a"
-                + " id='page_12'></a><h2>Harbour Punch</h2><p>Take\n"
-                + " <i>two</i> lemons&#x1F34B; &amp;<br>one"
-                + " gill</p><ul><li>rum</li><li>water</li></ul><span"
-                + " id='page_13'></span><table><tr><td>½</td><td>gill</td></tr></table>"
-                + "<script>alert(1)</script></body></html>";
+                    + " Example'><meta name='date' content='2020'><style>p{}</style></head><body><a"
+                    + " id='page_12'></a><h2>Harbour Punch</h2><p>Take\n"
+                    + " <i>two</i> lemons&#x1F34B; &amp;<br>one"
+                    + " gill</p><ul><li>rum</li><li>water</li></ul><span"
+                    + " id='page_13'></span><table><tr><td>½</td><td>gill</td></tr></table>"
+                    + "<script>alert(1)</script></body></html>";
 
     @TempDir Path folder;
 

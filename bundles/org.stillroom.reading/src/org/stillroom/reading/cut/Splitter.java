@@ -280,7 +280,8 @@ final class Splitter {
             return true;
         }
         for (int at = words.indexOf(". "); at >= 0; at = words.indexOf(". ", at + 1)) {
-            boolean word = at > 3 && words.substring(at - 4, at).chars().allMatch(Character::isLetter);
+            boolean word =
+                    at > 3 && words.substring(at - 4, at).chars().allMatch(Character::isLetter);
             boolean small = word && Character.isLowerCase(words.charAt(at - 1));
             boolean sentence = small && count(words.substring(at + 2)) >= 4;
             if (sentence && Character.isUpperCase(words.charAt(at + 2))) {
