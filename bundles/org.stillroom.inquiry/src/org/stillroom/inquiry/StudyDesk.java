@@ -1,13 +1,20 @@
 package org.stillroom.inquiry;
 
-import java.nio.file.Path;
-import java.util.Optional;
 import org.stillroom.library.Library;
 import org.stillroom.library.LibraryFolder;
 import org.stillroom.library.LibraryLayout;
 import org.stillroom.library.NoLibraryException;
+import org.stillroom.library.journal.Decisions;
+import org.stillroom.library.journal.Hand;
+import org.stillroom.library.journal.History;
 import org.stillroom.library.read.SourceReaders;
+import org.stillroom.model.assertion.Assertion;
 import org.stillroom.model.progress.Progress;
+import org.stillroom.model.text.Anchor;
+
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * A desk on which one library at a time lies open.
@@ -17,6 +24,7 @@ import org.stillroom.model.progress.Progress;
 public final class StudyDesk implements Desk, AutoCloseable {
 
     private final Path userCaches;
+    private final Hand hand;
     private final KnowledgeShelf shelf = new KnowledgeShelf();
     private Optional<Path> folder = Optional.empty();
     private Optional<Study> study = Optional.empty();
@@ -24,7 +32,18 @@ public final class StudyDesk implements Desk, AutoCloseable {
 
     /** Makes a desk; caches of libraries that must not be written into go to a folder. */
     public StudyDesk(Path userCaches) {
+        this(userCaches, Hand.of(System.getProperty("user.name", "")));
+    }
+
+    /**
+     * Makes a desk.
+     *
+     * @param userCaches takes the caches of libraries that must not be written into
+     * @param hand who decides at it
+     */
+    public StudyDesk(Path userCaches, Hand hand) {
         this.userCaches = userCaches;
+        this.hand = hand;
     }
 
     /** Lays another library on the desk; it is read when first asked for. */
@@ -64,12 +83,7 @@ public final class StudyDesk implements Desk, AutoCloseable {
      * @throws InquiryException where no library lies on the desk or it cannot be opened
      */
     public synchronized Study reread(Progress progress) {
-        LibraryLayout layout =
-                layout().orElseThrow(
-                                () ->
-                                        new InquiryException(
-                                                "No library is open.",
-                                                "Name its folder with --library FOLDER."));
+        LibraryLayout layout = layout().orElseThrow(DeskJournal::noLibrary);
         try {
             LibraryFolder opener = new LibraryFolder(layout, SourceReaders.shipped());
             Library library = opener.open(study.map(Study::library), progress);
@@ -82,6 +96,86 @@ public final class StudyDesk implements Desk, AutoCloseable {
         } catch (NoLibraryException e) {
             throw new InquiryException(e.getMessage(), e.remedy());
         }
+    }
+
+    /**
+     * Decides something about the library and reads anew the book that it is about.
+     *
+     * <p>See {@link Assertion} for the parameters. A decision about no book, such as one about
+     * drinks, has an empty source.
+     *
+     * @throws InquiryException where no library is open, or its journal cannot be written
+     */
+    public synchronized Assertion decide(
+            String kind, String source, Optional<Anchor> anchor, Map<String, String> values) {
+        return written(journal -> journal.decide(kind, source, anchor, values));
+    }
+
+    /**
+     * Decides something in the place of an earlier decision about the same words.
+     *
+     * @throws InquiryException as {@link #decide}
+     */
+    public synchronized Assertion replace(Assertion earlier, Map<String, String> values) {
+        return written(journal -> journal.replace(earlier, values));
+    }
+
+    /**
+     * Lets an earlier decision hold for other words: those that stand for its own now.
+     *
+     * @throws InquiryException as {@link #decide}
+     */
+    public synchronized Assertion placeAgain(Assertion earlier, Anchor anchor) {
+        return written(journal -> journal.replace(earlier, Optional.of(anchor), earlier.values()));
+    }
+
+    /**
+     * Takes one decision back, however long ago it was made; {@link #undo} undoes this too.
+     *
+     * @throws InquiryException as {@link #decide}
+     */
+    public synchronized Assertion takeBack(Assertion decision) {
+        return written(journal -> journal.takeBack(decision));
+    }
+
+    /**
+     * Undoes what was decided last, also in an earlier run of the program; tells what it was.
+     *
+     * @throws InquiryException as {@link #decide}
+     */
+    public synchronized Optional<Assertion> undo() {
+        return written(Decisions::undo);
+    }
+
+    /**
+     * Does again what was undone last, unless something was decided since; tells what it was.
+     *
+     * @throws InquiryException as {@link #decide}
+     */
+    public synchronized Optional<Assertion> redo() {
+        return written(Decisions::redo);
+    }
+
+    /**
+     * Returns what was ever decided about the open library, and what of it stands.
+     *
+     * @throws InquiryException where no library is open
+     */
+    public synchronized History decisions() {
+        return DeskJournal.of(layout(), hand).decisions().history();
+    }
+
+    private <T> T written(DeskJournal.Deed<T> deed) {
+        T done = DeskJournal.of(layout(), hand).carryOut(deed);
+        study = study.map(this::decided);
+        return done;
+    }
+
+    /** Returns a study with its decisions as they stand in the journal now. */
+    private Study decided(Study before) {
+        Library library = LibraryFolder.decided(before.library());
+        return new StudyReading(library, before.knowledge(), Optional.of(before))
+                .read(keeper.orElseThrow(), Progress.SILENT);
     }
 
     /** Clears the desk. */

@@ -1,5 +1,11 @@
 package org.stillroom.inquiry;
 
+import org.stillroom.library.Library;
+import org.stillroom.model.assertion.Assertion;
+import org.stillroom.model.progress.Progress;
+import org.stillroom.model.source.Circumstances;
+import org.stillroom.model.source.Source;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -8,11 +14,6 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import org.stillroom.library.Library;
-import org.stillroom.model.assertion.Assertion;
-import org.stillroom.model.progress.Progress;
-import org.stillroom.model.source.Circumstances;
-import org.stillroom.model.source.Source;
 
 /** Reads the sources of a library into a study, several at a time, in a fixed order. */
 final class StudyReading {
@@ -57,8 +58,12 @@ final class StudyReading {
     }
 
     private BookStudy book(Source held, Progress progress) {
-        List<Assertion> decisions =
-                library.decisions().stream().filter(d -> d.source().equals(held.id())).toList();
+        List<Assertion> decisions = decisions(library, held);
+        Optional<BookStudy> same = same(held, decisions);
+        if (same.isPresent()) {
+            progress.step(1);
+            return same.get();
+        }
         Source source = TitlePage.complete(held, Circumstances.UNKNOWN, knowledge);
         String digest = BookReader.digest(source, decisions, knowledge);
         BookStudy book =
@@ -70,5 +75,17 @@ final class StudyReading {
                                                 source, decisions, knowledge, Progress.SILENT));
         progress.step(1);
         return book;
+    }
+
+    /** Returns the book as it was read before, where file, knowledge and decisions are the same. */
+    private Optional<BookStudy> same(Source held, List<Assertion> decisions) {
+        return before.filter(s -> s.knowledge().digest().equals(knowledge.digest()))
+                .filter(s -> s.library().source(held.id()).filter(x -> x == held).isPresent())
+                .filter(s -> decisions(s.library(), held).equals(decisions))
+                .flatMap(s -> s.book(held.id()));
+    }
+
+    private static List<Assertion> decisions(Library library, Source held) {
+        return library.decisions().stream().filter(d -> d.source().equals(held.id())).toList();
     }
 }

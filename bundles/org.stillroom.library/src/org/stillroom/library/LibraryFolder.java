@@ -1,5 +1,12 @@
 package org.stillroom.library;
 
+import org.stillroom.library.journal.Journal;
+import org.stillroom.library.read.SourceReader;
+import org.stillroom.library.read.SourceReaders;
+import org.stillroom.model.assertion.Assertion;
+import org.stillroom.model.explain.Problem;
+import org.stillroom.model.progress.Progress;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
@@ -16,11 +23,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import org.stillroom.library.journal.Journal;
-import org.stillroom.library.read.SourceReader;
-import org.stillroom.library.read.SourceReaders;
-import org.stillroom.model.explain.Problem;
-import org.stillroom.model.progress.Progress;
 
 /**
  * Opens a folder of transcriptions.
@@ -69,6 +71,18 @@ public final class LibraryFolder {
         }
         Journal journal = new Journal(layout.research());
         return new Library(layout, settings, files, journal.standing(problems), problems);
+    }
+
+    /** Returns an open library with the decisions as they stand in its journal now. */
+    public static Library decided(Library open) {
+        List<Problem> problems = new ArrayList<>();
+        for (Problem problem : open.problems()) {
+            if (!problem.file().startsWith("research")) {
+                problems.add(problem);
+            }
+        }
+        List<Assertion> decisions = new Journal(open.layout().research()).standing(problems);
+        return new Library(open.layout(), open.settings(), open.files(), decisions, problems);
     }
 
     private void checkFolder() {

@@ -1,17 +1,17 @@
 package org.stillroom.library.journal;
 
+import org.stillroom.model.assertion.Assertion;
+import org.stillroom.model.text.Anchor;
+
 import java.io.IOException;
-import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.concurrent.ThreadLocalRandom;
-import org.stillroom.model.assertion.Assertion;
-import org.stillroom.model.text.Anchor;
 
 /**
  * Makes decisions and takes them back, one person's hand on one journal.
@@ -21,14 +21,12 @@ import org.stillroom.model.text.Anchor;
 public final class Decisions {
 
     private final Journal journal;
-    private final Clock clock;
-    private final String by;
+    private final Hand hand;
 
-    /** Makes the hand of a person. */
-    public Decisions(Journal journal, Clock clock, String by) {
+    /** Makes the decisions of a person in a journal. */
+    public Decisions(Journal journal, Hand hand) {
         this.journal = journal;
-        this.clock = clock;
-        this.by = by;
+        this.hand = hand;
     }
 
     /** Decides something; see {@link Assertion} for the parameters. */
@@ -38,69 +36,53 @@ public final class Decisions {
         return write(kind, source, anchor, values, Optional.empty());
     }
 
-    /** Decides something in the place of an earlier decision. */
+    /** Decides something in the place of an earlier decision, about the same words. */
     public Assertion replace(Assertion earlier, Map<String, String> values) throws IOException {
+        return replace(earlier, earlier.anchor(), values);
+    }
+
+    /** Decides something in the place of an earlier decision, about other words. */
+    public Assertion replace(Assertion earlier, Optional<Anchor> anchor, Map<String, String> values)
+            throws IOException {
+        return write(earlier.kind(), earlier.source(), anchor, values, Optional.of(earlier.id()));
+    }
+
+    /** Takes one decision back, however long ago it was made; {@link #undo} lets it stand again. */
+    public Assertion takeBack(Assertion decision) throws IOException {
         return write(
-                earlier.kind(),
-                earlier.source(),
-                earlier.anchor(),
-                values,
-                Optional.of(earlier.id()));
+                Assertion.TAKEN_BACK,
+                decision.source(),
+                Optional.empty(),
+                History.DELIBERATE,
+                Optional.of(decision.id()));
     }
 
-    /** Takes back the last decision that stands; tells which one it was. */
+    /** Undoes what was done last and still holds; tells which decision it was. */
     public Optional<Assertion> undo() throws IOException {
-        List<Assertion> standing = Journal.standingOf(journal.all(new ArrayList<>()));
-        if (standing.isEmpty()) {
-            return Optional.empty();
+        Optional<Assertion> last = history().undoable();
+        if (last.isPresent()) {
+            back(last.get().source(), last.get().id());
         }
-        Assertion last = standing.get(standing.size() - 1);
-        write(
-                Assertion.TAKEN_BACK,
-                last.source(),
-                Optional.empty(),
-                Map.of(),
-                Optional.of(last.id()));
-        return Optional.of(last);
+        return last;
     }
 
-    /** Lets the decision stand again that was taken back last, unless one was made since. */
+    /** Does again what was undone last, unless something was decided since. */
     public Optional<Assertion> redo() throws IOException {
-        List<Assertion> all = journal.all(new ArrayList<>());
-        Optional<Assertion> undone = lastUndo(all);
-        if (undone.isEmpty()) {
-            return Optional.empty();
+        History history = history();
+        Optional<Assertion> undone = history.redoable();
+        if (undone.isPresent()) {
+            back(undone.get().source(), history.undoing().orElseThrow());
         }
-        String again = undone.get().id();
-        write(
-                Assertion.TAKEN_BACK,
-                undone.get().source(),
-                Optional.empty(),
-                Map.of(),
-                Optional.of(again));
-        String first = undone.get().replaces().orElse("");
-        return all.stream().filter(a -> a.id().equals(first)).findFirst();
+        return undone;
     }
 
-    /** Returns the last taking-back of a real decision that still holds. */
-    private static Optional<Assertion> lastUndo(List<Assertion> all) {
-        Map<String, Assertion> byId = new TreeMap<>();
-        all.forEach(a -> byId.put(a.id(), a));
-        java.util.Set<String> redone = new java.util.HashSet<>();
-        for (int i = all.size() - 1; i >= 0; i--) {
-            Assertion a = all.get(i);
-            if (!a.kind().equals(Assertion.TAKEN_BACK)) {
-                return Optional.empty();
-            }
-            Assertion target = byId.get(a.replaces().orElse(""));
-            boolean redo = target != null && target.kind().equals(Assertion.TAKEN_BACK);
-            if (redo) {
-                redone.add(target.id());
-            } else if (!redone.contains(a.id())) {
-                return Optional.of(a);
-            }
-        }
-        return Optional.empty();
+    /** Returns everything that was ever decided, and what of it stands. */
+    public History history() {
+        return History.of(journal.all(new ArrayList<>()));
+    }
+
+    private void back(String source, String id) throws IOException {
+        write(Assertion.TAKEN_BACK, source, Optional.empty(), Map.of(), Optional.of(id));
     }
 
     private Assertion write(
@@ -110,13 +92,13 @@ public final class Decisions {
             Map<String, String> values,
             Optional<String> replaces)
             throws IOException {
-        Instant now = clock.instant().truncatedTo(ChronoUnit.MICROS);
+        Instant now = hand.clock().instant().truncatedTo(ChronoUnit.MICROS);
         String id = nextId(now);
         Assertion decision =
                 new Assertion(
                         id,
                         now.toString(),
-                        by,
+                        hand.name(),
                         kind,
                         source,
                         anchor,
@@ -132,8 +114,7 @@ public final class Decisions {
         long micros = now.getEpochSecond() * 1_000_000 + now.getNano() / 1000;
         long last = all.isEmpty() ? 0 : micros(all.get(all.size() - 1).id());
         long next = Math.max(micros, last + 1);
-        int tail = ThreadLocalRandom.current().nextInt(0x10000);
-        return String.format(java.util.Locale.ROOT, "%016d-%04x", next, tail);
+        return String.format(Locale.ROOT, "%016d-%s", next, hand.tails().get());
     }
 
     private static long micros(String id) {

@@ -2,10 +2,16 @@ package org.stillroom.library.journal;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+
+import org.stillroom.model.assertion.Assertion;
+import org.stillroom.model.explain.Problem;
+
 import java.io.IOException;
+import java.io.InterruptedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,11 +21,10 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import org.stillroom.model.assertion.Assertion;
-import org.stillroom.model.explain.Problem;
 
 /**
  * The append-only record of what people decided about a library.
@@ -32,6 +37,8 @@ public final class Journal {
 
     private static final String NAME = "journal";
     private static final String ENDING = ".jsonl";
+    private static final int PATIENCE = 60;
+    private static final int PAUSE = 50;
 
     private final Path folder;
     private final ObjectMapper json = new ObjectMapper();
@@ -44,6 +51,7 @@ public final class Journal {
     /**
      * Adds a decision at the end, forced to the disk before this returns.
      *
+     * @throws JournalLockedException where another program holds the journal for some seconds
      * @throws IOException where it cannot be written; the journal is as it was
      */
     public void append(Assertion decision) throws IOException {
@@ -57,7 +65,7 @@ public final class Journal {
                                 StandardOpenOption.CREATE,
                                 StandardOpenOption.READ,
                                 StandardOpenOption.WRITE);
-                FileLock lock = file.lock()) {
+                FileLock lock = locked(file)) {
             long end = file.size();
             try {
                 file.position(end);
@@ -68,6 +76,31 @@ public final class Journal {
                 throw e;
             }
             lock.release();
+        }
+    }
+
+    /** Waits for other programs to finish their line; they hold the journal for a moment only. */
+    private FileLock locked(FileChannel file) throws IOException {
+        for (int tries = 0; tries < PATIENCE; tries++) {
+            Optional<FileLock> lock = tryLock(file);
+            if (lock.isPresent()) {
+                return lock.get();
+            }
+            try {
+                Thread.sleep(PAUSE);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                throw new InterruptedIOException("The decision was not waited for.");
+            }
+        }
+        throw new JournalLockedException(folder.resolve(NAME + ENDING));
+    }
+
+    private static Optional<FileLock> tryLock(FileChannel file) throws IOException {
+        try {
+            return Optional.ofNullable(file.tryLock());
+        } catch (OverlappingFileLockException held) {
+            return Optional.empty();
         }
     }
 

@@ -1,9 +1,21 @@
 package org.stillroom.library.journal;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.stillroom.model.assertion.Assertion;
+import org.stillroom.model.explain.Problem;
+import org.stillroom.model.text.Anchor;
+import org.stillroom.model.text.SourceText;
+import org.stillroom.model.text.Span;
+
 import java.io.IOException;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -15,14 +27,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.stillroom.model.assertion.Assertion;
-import org.stillroom.model.explain.Problem;
-import org.stillroom.model.text.Anchor;
-import org.stillroom.model.text.SourceText;
-import org.stillroom.model.text.Span;
 
 class JournalTests {
 
@@ -34,7 +38,7 @@ class JournalTests {
     void open() {
         journal = new Journal(folder.resolve("research"));
         Clock clock = Clock.fixed(Instant.parse("2024-05-01T10:00:00Z"), ZoneOffset.UTC);
-        decisions = new Decisions(journal, clock, "Ann");
+        decisions = new Decisions(journal, new Hand("Ann", clock, () -> "0a"));
     }
 
     private List<Assertion> standing() {
@@ -62,6 +66,52 @@ class JournalTests {
         assertEquals(Optional.of(second), decisions.redo());
         assertEquals(List.of(first, second), standing());
         assertEquals(Optional.empty(), decisions.redo());
+    }
+
+    @Test
+    void aDecisionTakenBackOnPurposeIsUndoneLikeAnyOther() throws IOException {
+        Assertion first = decisions.decide("drink", "", Optional.empty(), Map.of("name", "A"));
+        Assertion second = decisions.decide("drink", "", Optional.empty(), Map.of("name", "B"));
+        Assertion back = decisions.takeBack(first);
+        assertEquals(List.of(second), standing());
+        assertEquals(List.of(first), decisions.history().gone());
+        assertEquals(Optional.of(back), decisions.undo());
+        assertEquals(List.of(first, second), standing());
+        assertEquals(Optional.of(back), decisions.redo());
+        assertEquals(List.of(second), standing());
+        decisions.undo();
+        assertEquals(Optional.of(second), decisions.undo());
+        assertEquals(List.of(first), standing());
+        assertEquals(first, decisions.history().subject(back));
+    }
+
+    @Test
+    void theHistoryTellsWhatUndoAndRedoWouldDo() throws IOException {
+        Assertion first = decisions.decide("drink", "", Optional.empty(), Map.of("name", "A"));
+        Assertion better = decisions.replace(first, Map.of("name", "B"));
+        assertEquals(Optional.of(better), decisions.history().undoable());
+        decisions.undo();
+        History history = decisions.history();
+        assertEquals(List.of(first), history.standing());
+        assertEquals(Optional.of(first), history.undoable());
+        assertEquals(Optional.of(better), history.redoable());
+        decisions.decide("drink", "", Optional.empty(), Map.of("name", "C"));
+        assertEquals(Optional.empty(), decisions.history().redoable());
+        assertTrue(decisions.history().gone().contains(better), "an undone decision is kept");
+    }
+
+    @Test
+    void aJournalHeldByAnotherProgramIsLeftAsItWas() throws IOException {
+        decisions.decide("drink", "", Optional.empty(), Map.of("name", "A"));
+        Path file = folder.resolve("research/journal.jsonl");
+        byte[] before = Files.readAllBytes(file);
+        try (FileChannel other = FileChannel.open(file, StandardOpenOption.WRITE)) {
+            other.lock();
+            assertThrows(
+                    JournalLockedException.class,
+                    () -> decisions.decide("drink", "", Optional.empty(), Map.of("name", "B")));
+        }
+        assertArrayEquals(before, Files.readAllBytes(file));
     }
 
     @Test
