@@ -30,9 +30,11 @@ if not defined launcher (
 
 if defined STILLROOM_HOME (
   set "state=%STILLROOM_HOME%\state"
+  set "data=%STILLROOM_HOME%\data"
   set "cache=%STILLROOM_HOME%\cache"
 ) else (
   set "state=%LOCALAPPDATA%\Stillroom\state"
+  set "data=%LOCALAPPDATA%\Stillroom\data"
   set "cache=%LOCALAPPDATA%\Stillroom\cache"
 )
 if not defined STILLROOM_EXAMPLE set "STILLROOM_EXAMPLE=%here%\corpus-example"
@@ -61,7 +63,7 @@ set "build=%build:.=%"
 set "configuration=%cache%\framework\%build%\%face%"
 
 set "common=-Xmx2g -Djava.awt.headless=true -Dfile.encoding=UTF-8 -Dstdout.encoding=UTF-8 -Dstderr.encoding=UTF-8 -Dosgi.requiredJavaVersion=21"
-set "places=-Djava.util.logging.config.file="%here%\logging.properties" -Dstillroom.home="%here%" -Dstillroom.state="%state%" -Dstillroom.cache="%cache%" -Dstillroom.example="%STILLROOM_EXAMPLE%" -Dstillroom.library="%library%""
+set "places=-Djava.util.logging.config.file="%here%\logging.properties" -Dstillroom.home="%here%" -Dstillroom.state="%state%" -Dstillroom.cache="%cache%" -Dstillroom.data="%data%" -Dstillroom.example="%STILLROOM_EXAMPLE%" -Dstillroom.library="%library%""
 setlocal disabledelayedexpansion
 if "%face%"=="workbench" (
   "%java%" %common% -XX:+UseG1GC %places% %STILLROOM_JAVA_OPTS% -jar "%launcher%" -configuration "%configuration%" -product org.stillroom.workbench.product -application org.stillroom.workbench.application -data "%state%\workbench"

@@ -1,12 +1,5 @@
 package org.stillroom.cli;
 
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
 import org.osgi.framework.Bundle;
@@ -15,6 +8,15 @@ import org.osgi.framework.FrameworkUtil;
 import org.osgi.framework.InvalidSyntaxException;
 import org.osgi.framework.ServiceReference;
 import org.stillroom.inquiry.Inquiry;
+import org.stillroom.inquiry.Premises;
+
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 
 /** The command line of the product as an OSGi application; the start script names it. */
 public final class CommandLineApplication implements IApplication {
@@ -27,11 +29,7 @@ public final class CommandLineApplication implements IApplication {
         Face face =
                 new Face(
                         inquiries(bundle.getBundleContext()),
-                        new Surroundings(
-                                path("stillroom.library"),
-                                path("stillroom.example"),
-                                path("stillroom.cache").orElse(Path.of(".stillroom")),
-                                Path.of("")),
+                        new Surroundings(path("stillroom.library"), Premises.here(), Path.of("")),
                         new Terminal(stream(System.out), stream(System.err)),
                         bundle.getVersion().toString());
         int code = face.run(words == null ? new String[0] : words);

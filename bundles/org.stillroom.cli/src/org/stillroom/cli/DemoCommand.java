@@ -1,10 +1,5 @@
 package org.stillroom.cli;
 
-import java.io.IOException;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
 import org.stillroom.inquiry.Answer;
 import org.stillroom.inquiry.Arguments;
 import org.stillroom.inquiry.Inquiry;
@@ -12,9 +7,16 @@ import org.stillroom.inquiry.InquiryException;
 import org.stillroom.inquiry.StudyDesk;
 import org.stillroom.lineage.Drink;
 import org.stillroom.model.progress.Progress;
+
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 
 /** Runs the main job on a library: traces its drink with the most versions. */
 final class DemoCommand {
@@ -67,7 +69,7 @@ final class DemoCommand {
         try (StudyDesk desk = LibraryOptions.desk(parsed, surroundings);
                 ConsoleProgress progress = new ConsoleProgress(terminal.err())) {
             if (!parsed.hasMatchedOption(LibraryOptions.LIBRARY)) {
-                surroundings.example().ifPresent(desk::lay);
+                surroundings.premises().example().ifPresent(desk::lay);
             }
             Drink drink = richest(desk, progress);
             show(ask("sources", desk, Arguments.of(), progress), progress);

@@ -1,12 +1,14 @@
 package org.stillroom.cli;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.Optional;
 import org.stillroom.inquiry.StudyDesk;
+
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
 
 /** The options that every command has. */
 final class LibraryOptions {
@@ -46,7 +48,7 @@ final class LibraryOptions {
 
     /** Returns a desk with the library that is meant. */
     static StudyDesk desk(ParseResult parsed, Surroundings where) {
-        StudyDesk desk = new StudyDesk(where.caches().resolve("libraries"));
+        StudyDesk desk = new StudyDesk(where.premises().caches());
         Optional<Path> named =
                 Optional.ofNullable(parsed.matchedOptionValue(LIBRARY, (String) null))
                         .map(where.folder()::resolve)
@@ -55,8 +57,8 @@ final class LibraryOptions {
             desk.lay(named.get());
         } else if (Files.exists(where.folder().resolve("stillroom.json"))) {
             desk.lay(where.folder());
-        } else if (where.example().isPresent()) {
-            desk.lay(where.example().get());
+        } else {
+            where.premises().example().ifPresent(desk::lay);
         }
         return desk;
     }

@@ -1,5 +1,7 @@
 package org.stillroom.cli;
 
+import org.stillroom.inquiry.Premises;
+
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -7,8 +9,7 @@ import java.util.Optional;
  * Where the command line was started.
  *
  * @param library the library that the start script names, if it names one
- * @param example the example library, if this copy has it
- * @param caches where caches go that must not lie in a library
+ * @param premises where this copy keeps its example and its caches
  * @param folder the folder that commands are relative to
  */
-record Surroundings(Optional<Path> library, Optional<Path> example, Path caches, Path folder) {}
+record Surroundings(Optional<Path> library, Premises premises, Path folder) {}

@@ -55,6 +55,7 @@ class CommandLineTest {
     void listen() {
         System.setProperty("stillroom.example", example().toString());
         System.setProperty("stillroom.cache", folder.resolve("cache").toString());
+        System.setProperty("stillroom.data", folder.resolve("data").toString());
         System.setOut(new PrintStream(said, true, StandardCharsets.UTF_8));
         System.setErr(new PrintStream(complained, true, StandardCharsets.UTF_8));
     }

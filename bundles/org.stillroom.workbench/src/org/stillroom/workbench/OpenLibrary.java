@@ -2,18 +2,22 @@ package org.stillroom.workbench;
 
 import jakarta.annotation.PreDestroy;
 import jakarta.inject.Inject;
-import java.io.IOException;
-import java.nio.file.Path;
-import java.util.Optional;
+
 import org.eclipse.e4.core.services.events.IEventBroker;
 import org.eclipse.e4.ui.di.UISynchronize;
 import org.stillroom.inquiry.Desk;
 import org.stillroom.inquiry.InquiryException;
+import org.stillroom.inquiry.Premises;
 import org.stillroom.inquiry.Study;
 import org.stillroom.inquiry.StudyDesk;
 import org.stillroom.library.LibraryWatcher;
 import org.stillroom.model.progress.Progress;
 import org.stillroom.workbench.shell.Settings;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * The library that is open in the window.
@@ -26,6 +30,7 @@ public final class OpenLibrary {
     private final IEventBroker events;
     private final UISynchronize window;
     private final Settings settings;
+    private final Premises premises = Premises.here();
     private final Lane opening;
     private final Lane indexing;
     private Optional<Open> open = Optional.empty();
@@ -61,31 +66,55 @@ public final class OpenLibrary {
     }
 
     /** Opens a library, or reads it again where it is the open one. */
-    public void open(Path path) {
-        Path folder = path.toAbsolutePath().normalize();
-        if (folder().filter(folder::equals).isPresent()) {
-            reread();
-            return;
-        }
-        opening.run(progress -> read(folder, progress), this::opened, this::failed);
+    public void open(Path folder) {
+        open(() -> folder);
+    }
+
+    /** Tells whether this copy of the program has an example library. */
+    public boolean hasExample() {
+        return premises.hasExample();
+    }
+
+    /** Tells whether a folder is the example as it lies inside the program. */
+    public boolean isShipped(Path folder) {
+        return premises.shipped().filter(folder::equals).isPresent();
+    }
+
+    /** Opens the user's copy of the example library, making it first if need be. */
+    public void openExample() {
+        open(() -> premises.example().orElseThrow(OpenLibrary::exampleGone));
+    }
+
+    private static InquiryException exampleGone() {
+        return new InquiryException(
+                "The example library is no longer where it was.",
+                "Choose another folder with Ctrl+O.");
+    }
+
+    private void open(Supplier<Path> library) {
+        Optional<Open> before = open;
+        opening.run(
+                progress -> {
+                    Path folder = library.get().toAbsolutePath().normalize();
+                    return before.filter(b -> b.folder().equals(folder))
+                            .map(b -> reread(b, progress))
+                            .orElseGet(() -> read(folder, progress));
+                },
+                this::opened,
+                this::failed);
     }
 
     /** Reads what changed in the open library's folder. */
     public void reread() {
-        open.ifPresent(
-                before ->
-                        opening.run(
-                                progress ->
-                                        new Open(
-                                                before.desk(),
-                                                before.folder(),
-                                                before.desk().reread(progress)),
-                                this::opened,
-                                this::failed));
+        open.map(Open::folder).ifPresent(this::open);
     }
 
-    private static Open read(Path folder, Progress progress) {
-        StudyDesk desk = new StudyDesk(caches());
+    private static Open reread(Open before, Progress progress) {
+        return new Open(before.desk(), before.folder(), before.desk().reread(progress));
+    }
+
+    private Open read(Path folder, Progress progress) {
+        StudyDesk desk = new StudyDesk(premises.caches());
         try {
             desk.lay(folder);
             return new Open(desk, folder, desk.reread(progress));
@@ -93,11 +122,6 @@ public final class OpenLibrary {
             desk.close();
             throw refused;
         }
-    }
-
-    /** Returns where caches of libraries go that must not be written into. */
-    private static Path caches() {
-        return Path.of(System.getProperty("user.home"), ".cache", "stillroom");
     }
 
     private void opened(Open next) {

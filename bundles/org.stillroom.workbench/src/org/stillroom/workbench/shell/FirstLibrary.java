@@ -1,20 +1,19 @@
 package org.stillroom.workbench.shell;
 
 import jakarta.inject.Inject;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.Optional;
+
 import org.eclipse.equinox.app.IApplicationContext;
 import org.stillroom.workbench.OpenLibrary;
 import org.stillroom.workbench.Work;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
 
 /** Finds the library to start with: the one asked for, else the last one, else the example. */
 public final class FirstLibrary {
     /** The argument of the command line that names a library. */
     static final String ARGUMENT = "-library";
-
-    /** The system property by which the start script says where the example is. */
-    static final String EXAMPLE = "stillroom.example";
 
     private final OpenLibrary library;
     private final Settings settings;
@@ -36,22 +35,22 @@ public final class FirstLibrary {
 
     /** Opens the library, or says how to open one. */
     public void open() {
-        asked().or(this::last)
-                .or(FirstLibrary::example)
-                .ifPresentOrElse(
-                        library::open,
-                        () -> work.say("No library is open. Choose a folder with Ctrl+O."));
+        asked().or(this::last).ifPresentOrElse(library::open, this::example);
     }
 
-    /** Returns the folder of the example library, if the start script named one that exists. */
-    public static Optional<Path> example() {
-        return Optional.ofNullable(System.getProperty(EXAMPLE))
-                .map(Path::of)
-                .filter(Files::isDirectory);
+    private void example() {
+        if (library.hasExample()) {
+            library.openExample();
+        } else {
+            work.say("No library is open. Choose a folder with Ctrl+O.");
+        }
     }
 
     private Optional<Path> last() {
-        return settings.library().filter(Files::isDirectory);
+        // a library that lies inside the program would be replaced together with it
+        return settings.library()
+                .filter(Files::isDirectory)
+                .filter(folder -> !library.isShipped(folder));
     }
 
     private Optional<Path> asked() {
