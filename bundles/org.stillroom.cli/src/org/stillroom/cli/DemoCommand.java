@@ -1,5 +1,10 @@
 package org.stillroom.cli;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import org.stillroom.inquiry.Answer;
 import org.stillroom.inquiry.Arguments;
 import org.stillroom.inquiry.Inquiry;
@@ -7,16 +12,9 @@ import org.stillroom.inquiry.InquiryException;
 import org.stillroom.inquiry.StudyDesk;
 import org.stillroom.lineage.Drink;
 import org.stillroom.model.progress.Progress;
-
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
-
-import java.io.IOException;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
 
 /** Runs the main job on a library: traces its drink with the most versions. */
 final class DemoCommand {

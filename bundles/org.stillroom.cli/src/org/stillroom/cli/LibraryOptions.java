@@ -1,14 +1,12 @@
 package org.stillroom.cli;
 
-import org.stillroom.inquiry.StudyDesk;
-
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine.ParseResult;
-
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.stillroom.inquiry.StudyDesk;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParseResult;
 
 /** The options that every command has. */
 final class LibraryOptions {

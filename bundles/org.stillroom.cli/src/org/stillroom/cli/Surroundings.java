@@ -1,9 +1,8 @@
 package org.stillroom.cli;
 
-import org.stillroom.inquiry.Premises;
-
 import java.nio.file.Path;
 import java.util.Optional;
+import org.stillroom.inquiry.Premises;
 
 /**
  * Where the command line was started.

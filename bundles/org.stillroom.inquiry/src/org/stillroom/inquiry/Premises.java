@@ -1,11 +1,10 @@
 package org.stillroom.inquiry;
 
-import org.stillroom.library.ExampleLibrary;
-
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Function;
+import org.stillroom.library.ExampleLibrary;
 
 /**
  * Where this copy of the program keeps what, as its start script says.

@@ -2,7 +2,10 @@ package org.stillroom.workbench;
 
 import jakarta.annotation.PreDestroy;
 import jakarta.inject.Inject;
-
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Supplier;
 import org.eclipse.e4.core.services.events.IEventBroker;
 import org.eclipse.e4.ui.di.UISynchronize;
 import org.stillroom.inquiry.Desk;
@@ -13,11 +16,6 @@ import org.stillroom.inquiry.StudyDesk;
 import org.stillroom.library.LibraryWatcher;
 import org.stillroom.model.progress.Progress;
 import org.stillroom.workbench.shell.Settings;
-
-import java.io.IOException;
-import java.nio.file.Path;
-import java.util.Optional;
-import java.util.function.Supplier;
 
 /**
  * The library that is open in the window.

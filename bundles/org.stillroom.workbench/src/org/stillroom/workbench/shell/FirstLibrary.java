@@ -1,14 +1,12 @@
 package org.stillroom.workbench.shell;
 
 import jakarta.inject.Inject;
-
-import org.eclipse.equinox.app.IApplicationContext;
-import org.stillroom.workbench.OpenLibrary;
-import org.stillroom.workbench.Work;
-
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.eclipse.equinox.app.IApplicationContext;
+import org.stillroom.workbench.OpenLibrary;
+import org.stillroom.workbench.Work;
 
 /** Finds the library to start with: the one asked for, else the last one, else the example. */
 public final class FirstLibrary {
