@@ -28,7 +28,11 @@ public final class CommandLineApplication implements IApplication {
         Face face =
                 new Face(
                         inquiries(bundle.getBundleContext()),
-                        new Surroundings(path("stillroom.library"), Premises.here(), Path.of("")),
+                        new Surroundings(
+                                path("stillroom.library"),
+                                Premises.here(),
+                                Path.of(""),
+                                System.getProperty("stillroom.command", "stillroom")),
                         new Terminal(stream(System.out), stream(System.err)),
                         bundle.getVersion().toString());
         int code = face.run(words == null ? new String[0] : words);

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.stillroom.inquiry.Answer;
+import org.stillroom.inquiry.Answer.Block;
 import org.stillroom.inquiry.Arguments;
 import org.stillroom.inquiry.Inquiry;
 import org.stillroom.inquiry.InquiryException;
@@ -32,14 +33,14 @@ final class DemoCommand {
         this.terminal = terminal;
     }
 
-    static CommandSpec spec() {
+    static CommandSpec spec(String command) {
         CommandSpec spec = CommandSpec.wrapWithoutInspection(null);
         spec.name("demo");
         spec.mixinStandardHelpOptions(true);
         spec.usageMessage()
                 .width(100)
                 .description("trace one drink through the example library, figures included")
-                .footer("", "Example: stillroom demo --into figures");
+                .footer("", "Example: " + command + " demo --into figures");
         spec.addOption(
                 OptionSpec.builder(LibraryOptions.LIBRARY)
                         .type(String.class)
@@ -117,8 +118,15 @@ final class DemoCommand {
 
     private void show(Answer answer, ConsoleProgress progress) {
         progress.close();
-        terminal.out().println(AnswerText.of(answer));
+        terminal.out().println(AnswerText.of(withoutPictures(answer), false));
         answer.problems().forEach(p -> terminal.err().println(p.toText()));
+    }
+
+    /** The demo writes its figures by itself, and says at the end where they are. */
+    private static Answer withoutPictures(Answer answer) {
+        List<Block> blocks =
+                answer.blocks().stream().filter(b -> !(b instanceof Block.Picture)).toList();
+        return new Answer(answer.title(), blocks, answer.json(), answer.problems());
     }
 
     private void next(Drink drink, List<Path> written) {
@@ -126,13 +134,27 @@ final class DemoCommand {
         written.forEach(f -> terminal.out().println("  " + f.toAbsolutePath().normalize()));
         terminal.out().println();
         terminal.out().println("What to try next:");
-        terminal.out().println("  stillroom                                  open the workbench");
-        terminal.out().println("  stillroom versions                         list every drink");
-        terminal.out()
-                .println("  stillroom versions \"" + drink.name() + "\" --whole   line by line");
-        terminal.out().println("  stillroom find \"ingredient:gin date:1860/1900\"");
-        terminal.out().println("  stillroom measure \"2 wineglasses\" --date 1862 --place GB");
-        terminal.out().println("  stillroom sources --library YOUR-FOLDER    your own library");
-        terminal.out().println("  stillroom help                             everything else");
+        tips(drink.name()).forEach(this::tip);
+    }
+
+    /** A command and what it does. */
+    private record Tip(String words, String what) {}
+
+    private static List<Tip> tips(String drink) {
+        return List.of(
+                new Tip("", "open the workbench"),
+                new Tip("versions", "list every drink"),
+                new Tip("versions \"" + drink + "\" --whole", "every version line by line"),
+                new Tip("versions \"" + drink + "\" --explain", "why each amount is so"),
+                new Tip("find \"ingredient:gin date:1860/1900\"", "search words and amounts"),
+                new Tip("measure \"2 wineglasses\" --date 1862 --place GB", "what a phrase meant"),
+                new Tip("sources --library YOUR-FOLDER", "your own library"),
+                new Tip("help", "everything else"));
+    }
+
+    private void tip(Tip tip) {
+        String line = (surroundings.command() + " " + tip.words()).strip();
+        terminal.out().println("  " + line);
+        terminal.out().println("      " + tip.what());
     }
 }

@@ -42,9 +42,13 @@ final class Face {
         return line.execute(words);
     }
 
+    private String command() {
+        return surroundings.command();
+    }
+
     private CommandLine commandLine() {
         CommandSpec root = CommandSpec.wrapWithoutInspection(null);
-        root.name("stillroom");
+        root.name(command());
         root.version("Stillroom " + version);
         root.mixinStandardHelpOptions(true);
         root.usageMessage()
@@ -52,13 +56,15 @@ final class Face {
                 .description("A workbench over your own library of old drink recipes.")
                 .footer(
                         "",
-                        "“stillroom help NAME” shows a command’s parameters with an example;",
-                        "without any words “stillroom” opens the workbench.");
+                        "“"
+                                + command()
+                                + " help NAME” shows a command’s parameters with an example;",
+                        "without any words “" + command() + "” opens the workbench.");
         root.addSubcommand("help", new CommandLine(new HelpCommand()));
         for (Inquiry inquiry : inquiries) {
-            root.addSubcommand(inquiry.name(), InquiryCommand.spec(inquiry));
+            root.addSubcommand(inquiry.name(), InquiryCommand.spec(inquiry, command()));
         }
-        root.addSubcommand("demo", DemoCommand.spec());
+        root.addSubcommand("demo", DemoCommand.spec(command()));
         CommandLine line = new CommandLine(root);
         line.setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8));
@@ -91,7 +97,7 @@ final class Face {
                                     () ->
                                             new InquiryException(
                                                     "No command was named.",
-                                                    "“stillroom help” lists them."));
+                                                    "“" + command() + " help” lists them."));
             return new InquiryCommand(inquiry, surroundings, terminal).run(last);
         } catch (InquiryException e) {
             terminal.err().println("stillroom: " + e.getMessage() + " " + e.remedy());
@@ -108,8 +114,8 @@ final class Face {
         terminal.err().println("stillroom: " + e.getMessage());
         if (!UnmatchedArgumentException.printSuggestions(e, terminal.err())) {
             String name = e.getCommandLine().getCommandName();
-            String help = name.equals("stillroom") ? "help" : "help " + name;
-            terminal.err().println("“stillroom " + help + "” shows what would work.");
+            String help = name.equals(command()) ? "help" : "help " + name;
+            terminal.err().println("“" + command() + " " + help + "” shows what would work.");
         }
         return ExitCode.USAGE;
     }

@@ -27,15 +27,15 @@ final class InquiryCommand {
         this.terminal = terminal;
     }
 
-    /** Returns the command that the inquiry's declared parameters make. */
-    static CommandSpec spec(Inquiry inquiry) {
+    /** Returns the command that the inquiry's declared parameters make; hints name the program. */
+    static CommandSpec spec(Inquiry inquiry, String command) {
         CommandSpec spec = CommandSpec.wrapWithoutInspection(null);
         spec.name(inquiry.name());
         spec.mixinStandardHelpOptions(true);
         spec.usageMessage()
                 .width(100)
                 .description(inquiry.summary())
-                .footer("", "Example: stillroom " + inquiry.example());
+                .footer("", "Example: " + command + " " + inquiry.example());
         int place = 0;
         for (Parameter p : inquiry.parameters()) {
             if (p.place() == Parameter.Place.OBJECT) {
@@ -107,11 +107,12 @@ final class InquiryCommand {
     }
 
     private int show(Answer answer, ParseResult parsed) {
+        boolean explained = parsed.hasMatchedOption(LibraryOptions.EXPLAIN);
         try {
             if (parsed.hasMatchedOption(LibraryOptions.JSON)) {
-                terminal.out().print(AnswerText.json(answer));
+                terminal.out().print(AnswerText.json(answer, explained));
             } else {
-                terminal.out().print(AnswerText.of(answer));
+                terminal.out().print(AnswerText.of(answer, explained));
             }
             terminal.out().flush();
             answer.problems().forEach(p -> terminal.err().println(p.toText()));

@@ -13,6 +13,7 @@ final class LibraryOptions {
 
     static final String LIBRARY = "--library";
     static final String JSON = "--json";
+    static final String EXPLAIN = "--explain";
     static final String FIGURES = "--figures";
     static final String TABLES = "--tables";
     static final String REPORT = "--report";
@@ -29,6 +30,12 @@ final class LibraryOptions {
                 OptionSpec.builder(JSON)
                         .type(boolean.class)
                         .description("print the answer for programs")
+                        .build());
+        spec.addOption(
+                OptionSpec.builder(EXPLAIN)
+                        .type(boolean.class)
+                        .description(
+                                "say why each amount is so, back to the words and the authority")
                         .build());
         spec.addOption(text(FIGURES, "FOLDER", "write the answer's figures there, SVG and PNG"));
         spec.addOption(text(TABLES, "FOLDER", "write the answer's tables there, CSV"));

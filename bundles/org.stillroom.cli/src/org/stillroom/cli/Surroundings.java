@@ -10,5 +10,6 @@ import org.stillroom.inquiry.Premises;
  * @param library the library that the start script names, if it names one
  * @param premises where this copy keeps its example and its caches
  * @param folder the folder that commands are relative to
+ * @param command what was typed to start the program, for hints (“releng/stillroom”)
  */
-record Surroundings(Optional<Path> library, Premises premises, Path folder) {}
+record Surroundings(Optional<Path> library, Premises premises, Path folder, String command) {}

@@ -1,6 +1,7 @@
 package org.stillroom.cli;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.stillroom.inquiry.Answer.Block;
 
@@ -37,34 +38,52 @@ final class TableLayout {
 
     /**
      * Gives each column what it needs; where that is too much, takes from those that are widest for
-     * what they hold, so that a column of long cells keeps the most.
+     * what they hold, so that a column of long cells keeps the most. Words are cut only where the
+     * columns' longest words together are wider than the line.
      */
     private static int[] widths(Block.Table t, int all) {
         int[] widths = new int[t.columns().size()];
         int[] content = new int[widths.length];
+        int[] words = new int[widths.length];
         for (int i = 0; i < widths.length; i++) {
             widths[i] = length(t.columns().get(i));
             content[i] = widths[i];
+            words[i] = Math.max(NARROWEST, longestWord(t.columns().get(i)));
             for (List<String> row : t.rows()) {
                 widths[i] = Math.max(widths[i], length(row.get(i)));
                 content[i] += length(row.get(i));
+                words[i] = Math.max(words[i], longestWord(row.get(i)));
             }
         }
-        int spare = spare(widths, content);
-        while (total(widths) > all && spare >= 0) {
-            widths[spare]--;
-            spare = spare(widths, content);
-        }
+        int[] least = new int[widths.length];
+        Arrays.fill(least, NARROWEST);
+        narrow(widths, content, words, all);
+        narrow(widths, content, least, all);
         return widths;
     }
 
+    private static int longestWord(String cell) {
+        return Arrays.stream(cell.strip().split("\\s+"))
+                .mapToInt(TableLayout::length)
+                .max()
+                .orElse(0);
+    }
+
+    private static void narrow(int[] widths, int[] content, int[] least, int all) {
+        int spare = spare(widths, content, least);
+        while (total(widths) > all && spare >= 0) {
+            widths[spare]--;
+            spare = spare(widths, content, least);
+        }
+    }
+
     /** Returns the column that can best be narrower, or -1. */
-    private static int spare(int[] widths, int[] content) {
+    private static int spare(int[] widths, int[] content, int[] least) {
         int best = -1;
         double most = 0;
         for (int i = 0; i < widths.length; i++) {
             double ease = widths[i] * (double) widths[i] / content[i];
-            if (widths[i] > NARROWEST && ease > most) {
+            if (widths[i] > least[i] && ease > most) {
                 most = ease;
                 best = i;
             }

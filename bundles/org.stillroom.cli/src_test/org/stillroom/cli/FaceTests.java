@@ -24,6 +24,7 @@ import org.stillroom.inquiry.Inquiry;
 import org.stillroom.inquiry.InquiryException;
 import org.stillroom.inquiry.Parameter;
 import org.stillroom.inquiry.Premises;
+import org.stillroom.model.explain.Explanation;
 import org.stillroom.model.progress.Progress;
 
 class FaceTests {
@@ -80,7 +81,11 @@ class FaceTests {
                                     List.of("word", "times"),
                                     List.of(false, true),
                                     List.of(List.of(word, Integer.toString(times))),
-                                    List.of())),
+                                    List.of(),
+                                    List.of(
+                                            Explanation.of(
+                                                    times + " " + word,
+                                                    Explanation.of("because it was said"))))),
                     JsonNodeFactory.instance
                             .objectNode()
                             .put("word", word)
@@ -89,6 +94,8 @@ class FaceTests {
         }
     }
 
+    private String command = "stillroom";
+
     private int run(String... words) {
         out.reset();
         err.reset();
@@ -96,7 +103,8 @@ class FaceTests {
                 new Surroundings(
                         Optional.empty(),
                         new Premises(Optional.empty(), Optional.empty(), folder),
-                        folder);
+                        folder,
+                        command);
         Terminal terminal =
                 new Terminal(
                         new PrintStream(out, true, StandardCharsets.UTF_8),
@@ -120,6 +128,22 @@ class FaceTests {
         assertTrue(out().contains("--times"), out());
         assertTrue(out().contains("Example: stillroom echo hello --times 2"), out());
         assertEquals(0, run("echo", "--help"));
+    }
+
+    @Test
+    void hintsNameTheCommandThatWasTyped() {
+        command = "releng/stillroom";
+        assertEquals(0, run("help", "echo"));
+        assertTrue(out().contains("Example: releng/stillroom echo hello"), out());
+        assertTrue(out().contains("Usage: releng/stillroom echo"), out());
+        assertEquals(0, run("demo", "--help"));
+        assertTrue(out().contains("Example: releng/stillroom demo"), out());
+        assertEquals(0, run("help"));
+        assertTrue(out().contains("“releng/stillroom help NAME”"), out());
+        assertEquals(ExitCode.USAGE, run("echo", "hey", "--wrong"));
+        assertTrue(err().contains("“releng/stillroom help echo”"), err());
+        assertEquals(ExitCode.USAGE, run("xyzzy"));
+        assertFalse(err().contains("“stillroom"), err());
     }
 
     @Test
@@ -177,5 +201,37 @@ class FaceTests {
         }
         assertTrue(text.contains("Anchor     7  many"), text);
         assertTrue(text.contains("Keel    1234  few"), text);
+    }
+
+    @Test
+    void wordsAreNotCutWhereTheLineHasRoom() {
+        Block.Table table =
+                new Block.Table(
+                        "t",
+                        List.of("called", "whole", "spec"),
+                        List.of(false, true, false),
+                        List.of(
+                                List.of(
+                                        "HARBOUR-MASTER'S PUNCH",
+                                        "≈ 114.6 ml (114.0–115.9)",
+                                        "an ounce of this and of that, ".repeat(9))),
+                        List.of());
+        String text = new TableLayout(table, 70).toText();
+        assertTrue(text.contains("HARBOUR-MASTER'S"), text);
+        assertTrue(text.contains("(114.0–115.9)"), text);
+        for (String line : text.split("\n")) {
+            assertTrue(line.codePointCount(0, line.length()) <= 70, line);
+        }
+    }
+
+    @Test
+    void explainPrintsTheReasonOfEachRow() {
+        assertEquals(0, run("echo", "hey"));
+        assertFalse(out().contains("because it was said"), out());
+        assertEquals(0, run("echo", "hey", "--explain"));
+        assertTrue(out().contains("1 hey\n  - because it was said"), out());
+        assertEquals(0, run("echo", "hey", "--explain", "--json"));
+        assertTrue(out().contains("\"statement\" : \"because it was said\""), out());
+        assertTrue(out().contains("\"about\" : \"Said\""), out());
     }
 }

@@ -2,6 +2,7 @@ package org.stillroom.inquiry;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
+import java.util.Optional;
 import org.stillroom.model.explain.Explanation;
 import org.stillroom.model.explain.Problem;
 
@@ -38,14 +39,26 @@ public record Answer(String title, List<Block> blocks, JsonNode json, List<Probl
          * @param numeric for each column whether it holds numbers
          * @param rows the cells, as many in each row as there are columns
          * @param targets for each row the id of the witness that it is about, or empty
+         * @param whys for each row why its amounts are so; empty where the table shows none
          */
         record Table(
                 String caption,
                 List<String> columns,
                 List<Boolean> numeric,
                 List<List<String>> rows,
-                List<String> targets)
+                List<String> targets,
+                List<Explanation> whys)
                 implements Block {
+
+            /** Makes a table that shows no amounts to explain. */
+            public Table(
+                    String caption,
+                    List<String> columns,
+                    List<Boolean> numeric,
+                    List<List<String>> rows,
+                    List<String> targets) {
+                this(caption, columns, numeric, rows, targets, List.of());
+            }
 
             /** Keeps the lists unchangeable and refuses rows of another width. */
             public Table {
@@ -53,11 +66,21 @@ public record Answer(String title, List<Block> blocks, JsonNode json, List<Probl
                 numeric = List.copyOf(numeric);
                 rows = rows.stream().map(List::copyOf).toList();
                 targets = List.copyOf(targets);
+                whys = List.copyOf(whys);
                 int width = columns.size();
                 if (numeric.size() != width || rows.stream().anyMatch(r -> r.size() != width)) {
                     throw new IllegalArgumentException(
                             caption + ": every row needs " + width + " cells");
                 }
+                if (!whys.isEmpty() && whys.size() != rows.size()) {
+                    throw new IllegalArgumentException(
+                            caption + ": every row needs its reason, or none has one");
+                }
+            }
+
+            /** Returns why the amounts of a row are so, where the table explains them. */
+            public Optional<Explanation> why(int row) {
+                return row < whys.size() ? Optional.of(whys.get(row)) : Optional.empty();
             }
         }
 

@@ -3,6 +3,7 @@ package org.stillroom.measures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.stillroom.measures.MeasureMeaning.Answer;
 import org.stillroom.measures.format.AmountFormat;
@@ -17,6 +18,9 @@ final class Reasons {
     private static final int NAMED = 3;
 
     private static final double SERIOUS = 0.05;
+
+    /** Less than this part of the weight is shown as nought per cent. */
+    private static final double SHOWN = 0.005;
 
     private Reasons() {}
 
@@ -114,13 +118,30 @@ final class Reasons {
 
     static Explanation tree(Finding f, String reason, Citation customary) {
         List<Explanation> because = new ArrayList<>();
-        f.authorities().forEach(a -> because.add(statement(a)));
+        f.authorities().stream()
+                .filter(a -> a.share() >= SHOWN)
+                .forEach(a -> because.add(statement(a)));
+        others(f).ifPresent(because::add);
         f.size()
                 .ifPresent(
                         s -> because.add(Explanation.cited(s.row().get("statement"), customary)));
         because.add(f.setting().systems().explanation());
         f.warnings().forEach(w -> because.add(Explanation.of("Beware: " + w)));
         return Explanation.of(reason, because);
+    }
+
+    /** Puts those who count for next to nothing under one head, so that the others stand out. */
+    private static Optional<Explanation> others(Finding f) {
+        List<Explanation> light =
+                f.authorities().stream()
+                        .filter(a -> a.share() < SHOWN)
+                        .map(Reasons::statement)
+                        .toList();
+        if (light.isEmpty()) {
+            return Optional.empty();
+        }
+        String more = light.size() == 1 ? "1 more statement" : light.size() + " more statements";
+        return Optional.of(Explanation.of(more + " with next to no weight here", light));
     }
 
     private static Explanation statement(WeightedAuthority a) {

@@ -5,8 +5,11 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.osgi.service.component.annotations.Component;
 import org.stillroom.drift.Drift;
+import org.stillroom.inquiry.AmountReasons;
+import org.stillroom.inquiry.Amounts;
 import org.stillroom.inquiry.Answer;
 import org.stillroom.inquiry.Answer.Block;
 import org.stillroom.inquiry.Arguments;
@@ -16,6 +19,7 @@ import org.stillroom.inquiry.Inquiry;
 import org.stillroom.inquiry.Parameter;
 import org.stillroom.inquiry.Study;
 import org.stillroom.lineage.Drink;
+import org.stillroom.model.explain.Explanation;
 import org.stillroom.model.progress.Progress;
 
 /** Shows how a drink's proportions moved, honestly at small numbers. */
@@ -48,9 +52,12 @@ public final class DriftInquiry implements Inquiry {
         Drink drink = DrinkChoice.of(study, arguments, progress);
         Drift drift = study.drift(drink, progress);
         List<Block> blocks = new ArrayList<>();
-        drift.words().forEach(w -> blocks.add(new Block.Paragraph(w)));
-        blocks.add(shares(drink, drift));
-        blocks.add(trends(drift));
+        List<String> tabled = drift.events().stream().map(Drift.Event::words).toList();
+        drift.words().stream()
+                .filter(w -> !tabled.contains(w))
+                .forEach(w -> blocks.add(new Block.Paragraph(w)));
+        blocks.add(shares(drink, drift, study));
+        trends(drift).ifPresent(blocks::add);
         if (!drift.events().isEmpty()) {
             blocks.add(events(drift));
         }
@@ -62,7 +69,7 @@ public final class DriftInquiry implements Inquiry {
         return new Answer("Drift of " + drink.name(), blocks, json(drink, drift), List.of());
     }
 
-    private static Block shares(Drink drink, Drift drift) {
+    private static Block shares(Drink drink, Drift drift, Study study) {
         List<String> columns = new ArrayList<>(List.of("version", "year", "counts"));
         List<Boolean> numeric = new ArrayList<>(List.of(false, true, false));
         for (String role : drift.roles()) {
@@ -71,38 +78,40 @@ public final class DriftInquiry implements Inquiry {
         }
         List<List<String>> rows = new ArrayList<>();
         List<String> targets = new ArrayList<>();
+        List<Explanation> whys = new ArrayList<>();
         for (Drift.Point point : drift.points()) {
             List<String> row = new ArrayList<>();
             row.add(point.label());
             row.add(Double.isNaN(point.year()) ? "–" : Integer.toString((int) point.year()));
             row.add(point.independent() ? "yes" : "copy");
-            point.shares().forEach(s -> row.add(share(s)));
+            point.shares().forEach(s -> row.add(Amounts.share(s)));
             rows.add(row);
             targets.add(point.version());
+            whys.add(
+                    study.version(point.version())
+                            .map(v -> AmountReasons.shares(v, drift, point))
+                            .orElseGet(() -> Explanation.of(point.label())));
         }
         return new Block.Table(
-                "Shares of the whole, " + drink.name(), columns, numeric, rows, targets);
+                "Shares of the whole, " + drink.name(), columns, numeric, rows, targets, whys);
     }
 
-    private static String share(Drift.Share s) {
-        if (s.high() == 0) {
-            return "0";
-        }
-        long low = Math.round(s.low() * 100);
-        long high = Math.round(s.high() * 100);
-        String likely = Long.toString(Math.round(s.likely() * 100));
-        return low == high ? likely : likely + " (" + low + "–" + high + ")";
-    }
-
-    private static Block trends(Drift drift) {
-        List<List<String>> rows = new ArrayList<>();
-        drift.trends().forEach(t -> rows.add(List.of(t.role(), t.words())));
-        return new Block.Table(
-                "What can be said of each role",
-                List.of("role", "finding"),
-                List.of(false, false),
-                rows,
-                List.of());
+    /** Returns the findings that the words do not tell already. */
+    private static Optional<Block> trends(Drift drift) {
+        List<List<String>> rows =
+                drift.trends().stream()
+                        .filter(t -> !drift.words().contains(t.words()))
+                        .map(t -> List.of(t.role(), t.words()))
+                        .toList();
+        return rows.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        new Block.Table(
+                                "What can be said of the other roles",
+                                List.of("role", "finding"),
+                                List.of(false, false),
+                                rows,
+                                List.of()));
     }
 
     private static Block events(Drift drift) {

@@ -8,7 +8,6 @@ import java.math.MathContext;
 import java.util.Collection;
 import java.util.Optional;
 import org.stillroom.model.estimate.Estimate;
-import org.stillroom.model.explain.Explanation;
 import org.stillroom.model.text.Span;
 
 /** Builds the answers for programs; the same values give the same bytes. */
@@ -63,20 +62,5 @@ final class Json {
     static BigDecimal number(double value) {
         BigDecimal rounded = new BigDecimal(value).round(DIGITS).stripTrailingZeros();
         return rounded.scale() < 0 ? rounded.setScale(0) : rounded;
-    }
-
-    static ObjectNode explanation(Explanation e) {
-        ObjectNode node = object().put("statement", e.statement());
-        e.source()
-                .ifPresent(
-                        c ->
-                                node.set(
-                                        "source",
-                                        object().put("work", c.work())
-                                                .put("status", c.status().words())));
-        ArrayNode because = array();
-        e.because().forEach(b -> because.add(explanation(b)));
-        node.set("because", because);
-        return node;
     }
 }

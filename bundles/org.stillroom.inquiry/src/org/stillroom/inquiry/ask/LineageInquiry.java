@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.osgi.service.component.annotations.Component;
 import org.stillroom.inquiry.Answer;
 import org.stillroom.inquiry.Answer.Block;
@@ -25,6 +26,9 @@ import org.stillroom.model.progress.Progress;
 public final class LineageInquiry implements Inquiry {
 
     private static final int CANDIDATES = 3;
+
+    /** Support below this is shown as nought, and says nothing to a reader. */
+    private static final double WORTH_NAMING = 0.005;
 
     @Override
     public String name() {
@@ -74,11 +78,11 @@ public final class LineageInquiry implements Inquiry {
                         List.of(false, false, false, false, true, false),
                         rows,
                         targets));
-        for (Descent descent : lineage.descents()) {
-            blocks.add(
-                    new Block.Paragraph(
-                            descent.version().source().shortName() + ": " + descent.reason()));
-        }
+        lineage.descents().stream()
+                .filter(d -> d.standing() != Descent.Standing.INDEPENDENT)
+                .map(d -> d.version().source().shortName() + ": " + d.reason())
+                .forEach(w -> blocks.add(new Block.Paragraph(w)));
+        independent(lineage).ifPresent(w -> blocks.add(new Block.Paragraph(w)));
         blocks.add(new Block.Picture("lineage", new Figure.LineageFigure(lineage)));
         ObjectNode answer = Json.object().put("drink", drink.name()).put("id", drink.id());
         answer.set("descents", json);
@@ -90,16 +94,35 @@ public final class LineageInquiry implements Inquiry {
         long reprints = count(lineage, Descent.Standing.REPRINT);
         long taken = count(lineage, Descent.Standing.TAKEN);
         long tied = count(lineage, Descent.Standing.TIED);
-        return lineage.descents().size()
-                + " versions make "
+        int versions = lineage.descents().size();
+        return versions
+                + (versions == 1 ? " version makes " : " versions make ")
                 + roots
-                + " independent lines: "
+                + (roots == 1 ? " independent line: " : " independent lines: ")
                 + reprints
-                + " reprints, "
+                + (reprints == 1 ? " reprint, " : " reprints, ")
                 + taken
                 + " taken from one earlier version, "
                 + tied
                 + " tied between several. Only this library was searched.";
+    }
+
+    /** Says of all independent versions together what holds of each of them. */
+    private static Optional<String> independent(Lineage lineage) {
+        List<String> names =
+                lineage.descents().stream()
+                        .filter(d -> d.standing() == Descent.Standing.INDEPENDENT)
+                        .map(d -> d.version().source().shortName())
+                        .toList();
+        return names.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        "Independent: "
+                                + String.join("; ", names)
+                                + ". No earlier version in this library is nearer to "
+                                + (names.size() == 1 ? "it" : "one of them")
+                                + " than independent recipes of one drink are; the table names the"
+                                + " nearest.");
     }
 
     private static long count(Lineage lineage, Descent.Standing standing) {
@@ -110,7 +133,12 @@ public final class LineageInquiry implements Inquiry {
         List<Candidate> candidates = d.candidates();
         String first = candidates.isEmpty() ? "–" : said(candidates.get(0));
         List<String> others =
-                candidates.stream().skip(1).limit(CANDIDATES).map(LineageInquiry::said).toList();
+                candidates.stream()
+                        .skip(1)
+                        .filter(c -> c.support() >= WORTH_NAMING)
+                        .limit(CANDIDATES)
+                        .map(LineageInquiry::said)
+                        .toList();
         String margin =
                 candidates.size() < 2 ? "–" : String.format(Locale.ROOT, "%.1f edits", d.margin());
         return List.of(

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.osgi.service.component.annotations.Component;
+import org.stillroom.inquiry.AmountReasons;
 import org.stillroom.inquiry.Answer;
 import org.stillroom.inquiry.Answer.Block;
 import org.stillroom.inquiry.Arguments;
@@ -78,10 +79,11 @@ public final class ReadInquiry implements Inquiry {
         Source source = book.source();
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Paragraph(summary(book)));
+        AmountReasons reasons = new AmountReasons(desk.knowledge().thesaurus());
         ArrayNode recipes = Json.array();
         for (Version version : book.versions()) {
             progress.check();
-            blocks.addAll(RecipeBlocks.of(version));
+            blocks.addAll(RecipeBlocks.of(version, reasons));
             recipes.add(ReadingJson.recipe(version));
         }
         ObjectNode json = Json.object();

@@ -3,11 +3,16 @@ package org.stillroom.inquiry.ask;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.stillroom.inquiry.AmountReasons;
+import org.stillroom.inquiry.Amounts;
 import org.stillroom.inquiry.Answer.Block;
+import org.stillroom.measures.format.AmountFormat;
+import org.stillroom.model.explain.Explanation;
 import org.stillroom.model.reading.Doubt;
 import org.stillroom.model.reading.Reading;
 import org.stillroom.model.reading.Step;
 import org.stillroom.model.spec.Caution;
+import org.stillroom.model.spec.Spec;
 import org.stillroom.model.spec.SpecLine;
 import org.stillroom.model.spec.Version;
 
@@ -20,17 +25,23 @@ final class RecipeBlocks {
 
     private RecipeBlocks() {}
 
-    static List<Block> of(Version version) {
+    static List<Block> of(Version version, AmountReasons reasons) {
         List<Block> blocks = new ArrayList<>();
         Reading reading = version.reading();
         List<List<String>> rows = new ArrayList<>();
         List<String> targets = new ArrayList<>();
+        List<Explanation> whys = new ArrayList<>();
         for (SpecLine line : version.spec().lines()) {
             rows.add(row(line));
-            targets.add(version.id());
+            whys.add(AmountReasons.line(line));
         }
+        if (version.spec().volume().isPresent()) {
+            rows.add(whole(version.spec()));
+            whys.add(reasons.total(version));
+        }
+        rows.forEach(r -> targets.add(version.id()));
         String caption = version.witness().title() + " (" + version.source().shortName() + ")";
-        blocks.add(new Block.Table(caption, COLUMNS, NUMERIC, rows, targets));
+        blocks.add(new Block.Table(caption, COLUMNS, NUMERIC, rows, targets, whys));
         method(reading).ifPresent(m -> blocks.add(new Block.Paragraph(m)));
         reading.reference()
                 .ifPresent(
@@ -85,6 +96,16 @@ final class RecipeBlocks {
                     default -> name + " (" + kind + ")";
                 };
         return List.of(Amounts.asRead(line.line()), Amounts.resolved(line), shown, meaning, sure);
+    }
+
+    private static List<String> whole(Spec spec) {
+        String strength =
+                spec.strength()
+                        .map(AmountFormat::percent)
+                        .map(s -> s + " by volume")
+                        .orElse("strength not known");
+        String volume = spec.volume().map(v -> AmountFormat.write(v, "ml")).orElse("–");
+        return List.of("", volume, "the whole before ice", strength, "");
     }
 
     private static java.util.Optional<String> method(Reading reading) {

@@ -5,6 +5,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import org.osgi.service.component.annotations.Component;
+import org.stillroom.inquiry.AmountReasons;
+import org.stillroom.inquiry.Amounts;
 import org.stillroom.inquiry.Answer;
 import org.stillroom.inquiry.Answer.Block;
 import org.stillroom.inquiry.Arguments;
@@ -14,6 +16,7 @@ import org.stillroom.inquiry.Parameter;
 import org.stillroom.inquiry.Study;
 import org.stillroom.lineage.Drink;
 import org.stillroom.lineage.Drinks;
+import org.stillroom.model.explain.Explanation;
 import org.stillroom.model.progress.Progress;
 import org.stillroom.model.reading.LineKind;
 import org.stillroom.model.source.Bibliography;
@@ -74,10 +77,14 @@ public final class VersionsInquiry implements Inquiry {
         }
         List<List<String>> rows = new ArrayList<>();
         List<String> targets = new ArrayList<>();
+        List<Explanation> whys = new ArrayList<>();
+        AmountReasons reasons = new AmountReasons(study.knowledge().thesaurus());
+        boolean whole = arguments.flag("whole");
         ArrayNode versions = Json.array();
         for (Version version : drink.versions()) {
             rows.add(row(version));
             targets.add(version.id());
+            whys.add(whole ? reasons.total(version) : reasons.whole(version));
             ObjectNode node = ReadingJson.recipe(version);
             node.put("version", version.id());
             node.set("source", ReadingJson.source(version.source()));
@@ -89,9 +96,10 @@ public final class VersionsInquiry implements Inquiry {
                         COLUMNS,
                         NUMERIC,
                         rows,
-                        targets));
-        if (arguments.flag("whole")) {
-            drink.versions().forEach(v -> blocks.addAll(RecipeBlocks.of(v)));
+                        targets,
+                        whys));
+        if (whole) {
+            drink.versions().forEach(v -> blocks.addAll(RecipeBlocks.of(v, reasons)));
         } else {
             blocks.addAll(cautions(drink));
         }

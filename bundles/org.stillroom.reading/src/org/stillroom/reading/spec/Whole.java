@@ -13,7 +13,8 @@ import org.stillroom.model.spec.SpecLine;
  * Volume, strength and sugar of a whole drink, before ice.
  *
  * <p>Only what has an amount counts; where a liquid part has none (a glass filled up, a dash to
- * taste) there is no strength, because it would be a guess. Volumes are added: the error by
+ * taste) there is no strength, because it would be a guess. Where some lines are shares of a whole
+ * whose size nobody tells, nothing can be said of it in millilitres. Volumes are added: the error by
  * contraction stays below 0.1 % vol for drinks under 50 % vol (OIML R 22, worked examples).
  *
  * @param volume millilitres
@@ -29,6 +30,9 @@ record Whole(Optional<Estimate> volume, Optional<Estimate> strength, Optional<Es
         Sum volume = new Sum();
         Sum alcohol = new Sum();
         Sum sugar = new Sum();
+        if (lines.stream().anyMatch(l -> counts(l) && l.share().isPresent())) {
+            return new Whole(Optional.empty(), Optional.empty(), Optional.empty());
+        }
         boolean strengthKnown = true;
         boolean sugarKnown = true;
         for (SpecLine line : lines) {

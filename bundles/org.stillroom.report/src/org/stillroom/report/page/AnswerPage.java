@@ -80,6 +80,12 @@ public final class AnswerPage {
                 }
             }
         }
+        if (!t.whys().isEmpty()) {
+            Element details = main.appendElement("details");
+            details.appendElement("summary").text("Why these amounts");
+            Element list = details.appendElement("ul");
+            t.whys().forEach(w -> why(list, w));
+        }
     }
 
     private static void why(Element list, Explanation e) {

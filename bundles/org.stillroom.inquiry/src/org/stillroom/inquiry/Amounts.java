@@ -1,6 +1,9 @@
-package org.stillroom.inquiry.ask;
+package org.stillroom.inquiry;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import org.stillroom.drift.Drift;
 import org.stillroom.measures.format.AmountFormat;
 import org.stillroom.model.estimate.Estimate;
 import org.stillroom.model.number.Rational;
@@ -8,15 +11,16 @@ import org.stillroom.model.reading.Amount;
 import org.stillroom.model.reading.LineKind;
 import org.stillroom.model.reading.ReadingLine;
 import org.stillroom.model.reading.Size;
+import org.stillroom.model.spec.Spec;
 import org.stillroom.model.spec.SpecLine;
 
-/** Says amounts in words for tables. */
-final class Amounts {
+/** Says amounts in words for tables and explanations. */
+public final class Amounts {
 
     private Amounts() {}
 
     /** Returns the amount as read, such as “2 dash”, “1–2 wineglass”, “⅓ of the whole”. */
-    static String asRead(ReadingLine line) {
+    public static String asRead(ReadingLine line) {
         Amount amount = line.amount();
         String number =
                 amount.quantity().map(Rational::toString).orElse("")
@@ -46,7 +50,7 @@ final class Amounts {
     }
 
     /** Returns the resolved amount, such as “57 (50–71) ml”. */
-    static String resolved(SpecLine line) {
+    public static String resolved(SpecLine line) {
         if (line.share().isPresent()) {
             return line.share().get() + " of the whole";
         }
@@ -56,7 +60,28 @@ final class Amounts {
                 .orElse("–");
     }
 
-    static String percent(Optional<Estimate> share) {
+    /** Returns a fraction in per cent, or a dash. */
+    public static String percent(Optional<Estimate> share) {
         return share.map(AmountFormat::percent).orElse("–");
+    }
+
+    /** Returns a share of the whole in per cent, without the sign: “34 (34–35)”, “0”. */
+    public static String share(Drift.Share share) {
+        if (share.high() == 0) {
+            return "0";
+        }
+        long low = Math.round(100 * share.low());
+        long high = Math.round(100 * share.high());
+        String likely = Long.toString(Math.round(100 * share.likely()));
+        return low == high ? likely : likely + " (" + low + "–" + high + ")";
+    }
+
+    /** Returns volume, strength and sugar of the whole in words, as far as they are known. */
+    public static String whole(Spec spec) {
+        List<String> known = new ArrayList<>();
+        spec.volume().ifPresent(v -> known.add(AmountFormat.write(v, "ml") + " before ice"));
+        spec.strength().ifPresent(s -> known.add(AmountFormat.percent(s) + " by volume"));
+        spec.sugar().ifPresent(s -> known.add(AmountFormat.write(s, "g") + " of sugar"));
+        return known.isEmpty() ? "no amount is known" : String.join(", ", known);
     }
 }
