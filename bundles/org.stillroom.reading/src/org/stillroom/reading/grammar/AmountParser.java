@@ -74,7 +74,7 @@ final class AmountParser {
             Optional<Numeral> n = numbers.parse(i).filter(x -> !x.article());
             if (n.isPresent()) {
                 times = n.get().low();
-                at = n.get().next();
+                at = words.has("of", p.word(n.get().next())) ? n.get().next() + 1 : n.get().next();
                 at = words.has("times-word", p.word(at)) ? at + 1 : at;
             }
         }
@@ -202,8 +202,9 @@ final class AmountParser {
         if (t.isWord()) {
             return Roman.parse(t.text())
                     .map(v -> Numeral.of(v, i + 1))
-                    .map(n -> half(n))
-                    .map(n -> p.at(n.next()).isMark('.') ? n.withNext(n.next() + 1) : n);
+                    .map(this::half)
+                    .map(this::afterPoint)
+                    .map(this::romanRange);
         }
         boolean number = t.type() == Token.Type.NUMBER || t.type() == Token.Type.FRACTION;
         if (!number) {
@@ -211,6 +212,23 @@ final class AmountParser {
         }
         Optional<Numeral> n = numbers.parse(i);
         return n.filter(x -> afterSign || closes(x.next()));
+    }
+
+    private Numeral afterPoint(Numeral n) {
+        return p.at(n.next()).isMark('.') ? n.withNext(n.next() + 1) : n;
+    }
+
+    /** Reads “v. to x.”. */
+    private Numeral romanRange(Numeral low) {
+        return words.at("range", p, low.next())
+                .filter(m -> Roman.isSmall(p.word(m.next())))
+                .flatMap(
+                        m ->
+                                Roman.parse(p.word(m.next()))
+                                        .filter(v -> v.compareTo(low.low()) > 0)
+                                        .map(v -> low.to(Numeral.of(v, m.next() + 1))))
+                .map(this::afterPoint)
+                .orElse(low);
     }
 
     private Numeral half(Numeral n) {
@@ -232,12 +250,16 @@ final class AmountParser {
         }
         Amount.Kind kind = little.isPresent() ? Amount.Kind.A_LITTLE : Amount.Kind.ENOUGH;
         int next = found.get().next();
+        Optional<Quantity> whole = little.isPresent() ? Optional.empty() : upTo(next, i);
+        if (whole.isPresent()) {
+            return whole;
+        }
         int at = words.at("size", p, next).map(PhraseTable.Match::next).orElse(next);
         Optional<Size> size = at > next ? sizeAt(next) : Optional.empty();
         Optional<MeasureWords.Found> measure =
                 measures.exact(p, skipPraise(at))
                         .filter(m -> words.has("of", p.word(m.next())) || isPlural(m.next() - 1))
-                        .filter(m -> nameFollows(m.next()));
+                        .filter(m -> nameFollows(m.next()) || closes(m.next()));
         if (measure.isPresent()) {
             return Optional.of(
                     Quantity.of(
@@ -249,6 +271,25 @@ final class AmountParser {
                             .withMeasure(canonical(measure.get()), size, measure.get().next()));
         }
         return Optional.of(Quantity.of(Amount.of(kind), "unstated", i, next, Hint.NO_NUMBER));
+    }
+
+    /** Reads “enough to make one pint”, “q. s. ad ℥vj”: the figure of the whole. */
+    private Optional<Quantity> upTo(int i, int start) {
+        int at = p.at(i).isMark('.') ? i + 1 : i;
+        return words.at("up-to", p, at)
+                .flatMap(m -> signFirst(m.next()).or(() -> numbered(m.next())))
+                .filter(Quantity::hasMeasure)
+                .map(
+                        q ->
+                                new Quantity(
+                                        q.amount(),
+                                        q.measure(),
+                                        q.size(),
+                                        start,
+                                        q.next(),
+                                        false,
+                                        q.others(),
+                                        q.hints()));
     }
 
     private boolean nameFollows(int i) {
@@ -267,7 +308,7 @@ final class AmountParser {
         }
         Numeral n = read.get();
         n = repeated(n);
-        if (p.at(n.next()).isMark('%')) {
+        if (p.at(n.next()).isMark('%') && !numbers.isScanned(n.next())) {
             return Optional.of(Quantity.of(amount(n), "per cent", i, n.next() + 1));
         }
         int at = n.next();
@@ -340,6 +381,8 @@ final class AmountParser {
             next = next + 1;
             next = words.has("with", p.word(next)) ? next + 1 : next;
         }
+        boolean fullOf = words.has("full", p.word(next)) && words.has("of", p.word(next + 1));
+        next = fullOf ? next + 1 : next;
         Numeral value = partly.orElse(range);
         Amount amount =
                 canonical(m).equals("part") && range.fraction() && !n.article()
@@ -435,6 +478,9 @@ final class AmountParser {
         if (size.isPresent()) {
             at = words.at("size", p, i).get().next();
         }
+        boolean praised = words.at("bare-measure", p, at).isEmpty();
+        int after = praised ? skipPraise(at) : at;
+        at = words.at("bare-measure", p, after).isPresent() ? after : at;
         if (!t.isWord() || words.at("bare-measure", p, at).isEmpty()) {
             return Optional.empty();
         }

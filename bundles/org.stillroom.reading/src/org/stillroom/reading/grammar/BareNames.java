@@ -79,6 +79,9 @@ final class BareNames {
                         || role == Role.FLOAT
                         || role == Role.FINISH
                         || role == Role.RINSE;
+        if (dressing && !n.known() && words.has("with", p.word(n.next()))) {
+            return false;
+        }
         boolean plain = !words.has("not-name", last);
         boolean shown = role == Role.RINSE || role == Role.TOP || role == Role.FLOAT;
         return n.known() && plain || (dressing && shown || lineMode) && plain;

@@ -186,10 +186,13 @@ final class ClauseScanner {
         }
         Optional<Draft> before = last();
         Optional<Draft> item = items.parse(i, before);
-        if (item.isPresent()) {
+        if (item.isPresent() && isCertain(item.get())) {
             return accept(item.get());
         }
         int inverted = inverse(i);
+        if (inverted <= i && item.isPresent()) {
+            return accept(item.get());
+        }
         if (inverted > i) {
             return inverted;
         }
@@ -198,13 +201,20 @@ final class ClauseScanner {
         return bare.at(i, role, fresh, sequel, iced, found.drafts).map(this::accept).orElse(i);
     }
 
+    /** “Juice of lemons” without a number may have its amount after it. */
+    private static boolean isCertain(Draft item) {
+        return !item.hints.contains(Hint.BARE_MEASURE);
+    }
+
     /** Reads what has its amount after the name; returns the token to go on with. */
     private int inverse(int i) {
         boolean took =
                 role == Role.TAKE
                         && (words.at("verb", p, i - 1).isPresent() || words.has("of", p.word(i)));
-        boolean place = fresh || took || lastInverse && p.at(i - 1).isMark(',');
-        if (!place || role != Role.NONE && !took) {
+        boolean next = lastInverse && (p.at(i - 1).isMark(',') || words.has("and", p.word(i - 1)));
+        boolean added = role == Role.ADD && words.at("verb", p, i - 1).isPresent();
+        boolean place = fresh || took || next || added;
+        if (!place || role != Role.NONE && !took && !added && !next) {
             return i;
         }
         List<Draft> several = inverses.several(i);

@@ -34,6 +34,8 @@ enum Hint {
     LOOSE_NUMBER("a number beside it was not taken up"),
     /** The measure comes from a slip or from no list, and no “of” follows. */
     SHARE_ALONE("a fraction without a measure is taken for a share"),
+    /** A thing that is poured or heaped is counted; a word of measure may be missing. */
+    MASS_COUNTED("a number stands before something that is not counted"),
     /** A share of the whole. */
     SHARE(""),
     /** A vessel that is filled. */

@@ -11,6 +11,7 @@ import org.stillroom.model.reading.Amount;
 final class InverseParser {
 
     private static final int MOST_NAMES = 12;
+    private static final int FAR = 8;
 
     private final Vocabulary words;
     private final Passage p;
@@ -44,7 +45,7 @@ final class InverseParser {
         if (name.isEmpty()) {
             return Optional.empty();
         }
-        int at = afterOther(name.get().next());
+        int at = afterRemark(afterOther(name.get().next()));
         boolean mark =
                 p.at(at).isMark(',')
                         || p.at(at).isMark(':')
@@ -57,8 +58,30 @@ final class InverseParser {
                         () ->
                                 amount(from)
                                         .filter(q -> closes(q, serial))
-                                        .filter(q -> mark || isStrong(q, from)))
+                                        .filter(q -> mark || isStrong(q, from, name.get(), serial)))
                 .map(q -> draft(i, name.get(), q));
+    }
+
+    /** Passes over “, the tops only” and “, in powder” between the name and its amount. */
+    private int afterRemark(int at) {
+        if (!p.at(at).isMark(',')
+                || !p.at(at + 1).isWord()
+                || amount(amountStart(at + 1)).isPresent()) {
+            return at;
+        }
+        boolean single =
+                p.at(at + 2).isMark(',') && names.parse(at + 1).filter(Name::known).isEmpty();
+        boolean remark = single || words.at("name-remark", p, at + 1).isPresent();
+        for (int j = at + 1; remark && j < at + FAR; j++) {
+            Token t = p.at(j);
+            if (t.isMark(',')) {
+                return j;
+            }
+            if (!t.isWord()) {
+                return at;
+            }
+        }
+        return at;
     }
 
     /** Reads “cinnamon, cloves, and mace, of each an ounce”: one amount after several names. */
@@ -173,14 +196,19 @@ final class InverseParser {
     }
 
     /** Amounts that may follow a name without a mark between. */
-    private boolean isStrong(Quantity q, int at) {
+    private boolean isStrong(Quantity q, int at, Name name, boolean serial) {
         boolean roman =
                 p.at(q.next() - 1).isWord() && Roman.parse(p.word(q.next() - 1)).isPresent();
+        boolean counted = words.has("countable", p.word(name.last())) && !q.isArticle();
+        boolean figures =
+                p.at(at).type() == Token.Type.NUMBER || p.at(at).type() == Token.Type.FRACTION;
+        boolean listed = name.known() || serial || lineMode;
         return p.at(at).type() == Token.Type.SIGN
                 || roman
                 || q.measure().equals("same")
                 || q.measure().equals("per cent")
-                || lineMode && q.hasMeasure();
+                || listed && q.hasMeasure()
+                || listed && counted && figures;
     }
 
     /** An amount that is followed by another name belongs to that one. */
@@ -196,6 +224,13 @@ final class InverseParser {
                         || t.isMark(',')
                         || t.isMark(')')
                         || t.isMark(':');
-        return mark || words.has("and", t.text()) && serial;
+        boolean stopTaken = p.at(q.next() - 1).isMark('.') && t.capital();
+        boolean told = words.has("prep", t.text()) && !isNamed(q.next());
+        return mark || stopTaken || told || words.has("and", t.text()) && serial;
+    }
+
+    /** Tells whether an ingredient starts at a word of preparation: “2 oz. boiled water”. */
+    private boolean isNamed(int i) {
+        return names.parse(i).filter(Name::known).isPresent();
     }
 }

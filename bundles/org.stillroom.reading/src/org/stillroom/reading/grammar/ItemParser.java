@@ -14,6 +14,7 @@ final class ItemParser {
     private final Passage p;
     private final AmountParser amounts;
     private final NameParser names;
+    private final LatentMeasure latent;
     private final boolean lineMode;
 
     ItemParser(
@@ -27,13 +28,37 @@ final class ItemParser {
         this.p = passage;
         this.amounts = amounts;
         this.names = names;
+        this.latent = new LatentMeasure(words, passage, names);
     }
 
     /** Reads what starts at a token, if an ingredient with an amount does. */
     Optional<Draft> parse(int i, Optional<Draft> before) {
         return yielding(i, before, true)
                 .or(() -> yielding(i, before, false))
-                .or(() -> amounted(i, before));
+                .or(() -> amounted(i, before))
+                .or(() -> twofold(i));
+    }
+
+    /** Reads the first amount of “a quart and a gill of water”; the second is read after it. */
+    private Optional<Draft> twofold(int i) {
+        Optional<Quantity> first =
+                amounts.parse(i)
+                        .filter(q -> q.hasMeasure() && !q.measure().equals("unstated"))
+                        .filter(q -> words.has("and", p.word(q.next())));
+        Optional<Quantity> second =
+                first.flatMap(q -> amounts.parse(q.next() + 1))
+                        .filter(q -> q.hasMeasure() && words.has("of", p.word(q.next())));
+        return second.flatMap(q -> names.parse(q.next()))
+                .filter(Name::known)
+                .map(
+                        n -> {
+                            Draft d = new Draft(i, first.get().next());
+                            d.quantity(first.get());
+                            d.name(n);
+                            d.end = first.get().next();
+                            d.hints.add(Hint.COMPOUND);
+                            return d;
+                        });
     }
 
     /** Reads “the juice of …” or “the thin rind of …”, where the number stands inside. */
@@ -335,6 +360,9 @@ final class ItemParser {
     /** Decides between a counted thing, a share of the whole and “one sugar lump”. */
     private void decideMeasure(Draft d, Name name) {
         String last = p.word(name.last());
+        if (latent.find(d, name)) {
+            return;
+        }
         Optional<String> shape = words.table("shape").value(last);
         boolean several = name.last() > name.first();
         if (shape.isPresent() && several) {
@@ -356,7 +384,17 @@ final class ItemParser {
             }
         } else {
             d.measure = "whole";
+            if (!counts && isMass(d, name)) {
+                d.hints.add(Hint.MASS_COUNTED);
+            }
         }
+    }
+
+    /** Tells whether what a name names is poured or heaped, not counted. */
+    private boolean isMass(Draft d, Name name) {
+        String last = p.word(name.last());
+        boolean plural = last.endsWith("s") && !last.endsWith("ss");
+        return name.known() && !plural && words.has("head", last);
     }
 
     private boolean isCounted(Name name) {

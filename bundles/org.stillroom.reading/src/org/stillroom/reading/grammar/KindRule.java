@@ -21,6 +21,10 @@ final class KindRule {
             return;
         }
         String last = p.word(d.lastNameToken());
+        if (d.measure.equals("float")) {
+            d.kind = LineKind.TOP;
+            d.amount = Amount.of(Amount.Kind.FLOAT);
+        }
         boolean cubes =
                 words.has("ice", p.word(d.lastNameToken() - 1))
                         && words.has("solid-measure", BareNames.singular(last));
@@ -102,7 +106,11 @@ final class KindRule {
     }
 
     private void onTop(Draft d, String last) {
-        boolean floated = words.at("is-floated", p, d.end).isPresent();
+        Token after = p.at(d.end + 1);
+        boolean over =
+                words.has("garnish-over", p.word(d.end))
+                        && (after.ends() || after.type() == Token.Type.MARK);
+        boolean floated = over || words.at("is-floated", p, d.end).isPresent();
         if (!floated && !markFollows(d.end)) {
             return;
         }

@@ -41,12 +41,19 @@ final class MeasureWords {
 
     /** Finds a measure after a number, slips allowed. */
     Optional<Found> afterNumber(Passage p, int i) {
-        return exact(p, i)
+        return inTwo(p, i)
+                .or(() -> exact(p, i))
                 .or(() -> sign(p, i))
                 .or(() -> dotted(p, i))
                 .or(() -> divided(p, i))
                 .or(() -> misspelt(p, i))
                 .or(() -> unusual(p, i));
+    }
+
+    /** Reads “jig gers”, whose first half is a measure of its own. */
+    private Optional<Found> inTwo(Passage p, int i) {
+        boolean half = p.at(i + 1).isWord() && !known.test(p.word(i + 1));
+        return half && words.has("measure", p.word(i)) ? divided(p, i) : Optional.empty();
     }
 
     private Optional<Found> sign(Passage p, int i) {

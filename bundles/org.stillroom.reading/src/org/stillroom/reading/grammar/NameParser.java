@@ -239,7 +239,8 @@ final class NameParser {
     private boolean isFigure(int next, boolean word) {
         Token t = p.at(next);
         boolean roman = t.isWord() && Roman.parse(t.text()).isPresent();
-        if (word) {
+        boolean figure = t.type() == Token.Type.NUMBER || t.type() == Token.Type.FRACTION;
+        if (word && !(figure && p.at(next - 1).isMark('.'))) {
             return roman || words.has("latin", t.text());
         }
         return t.type() == Token.Type.NUMBER

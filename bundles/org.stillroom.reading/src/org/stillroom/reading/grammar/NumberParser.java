@@ -36,6 +36,8 @@ final class NumberParser {
                     Map.entry("⅝", Rational.of(5, 8)),
                     Map.entry("⅞", Rational.of(7, 8)),
                     Map.entry("↉", Rational.ZERO));
+    private static final Rational HALF = Rational.of(1, 2);
+    private static final Rational THREE_QUARTERS = Rational.of(3, 4);
     private static final Set<Integer> USUAL_DENOMINATORS = Set.of(2, 3, 4, 5, 6, 8, 10, 16);
     private static final Set<String> ONES = Set.of("l", "i", "j", "|", "!", "1");
 
@@ -136,6 +138,15 @@ final class NumberParser {
 
     private Optional<Numeral> mark(int i) {
         Token t = p.at(i);
+        if (t.isMark('}') && isDigits(p.at(i + 1)) && !p.at(i + 1).spaced()) {
+            Rational under = value(p.at(i + 1));
+            return Optional.of(under)
+                    .filter(u -> u.signum() > 0)
+                    .map(
+                            u ->
+                                    Numeral.of(Rational.ONE.dividedBy(u), i + 2)
+                                            .or(u, "“}” is read as 1/"));
+        }
         boolean bar = t.isMark('|') || t.isMark('!');
         if (bar && slash(p.at(i + 1)) && isDigits(p.at(i + 2))) {
             return Optional.of(ofA(over(Rational.ONE, i + 2)));
@@ -154,6 +165,10 @@ final class NumberParser {
     private Numeral digits(int i) {
         Rational whole = value(p.at(i));
         Token next = p.at(i + 1);
+        Optional<Numeral> scanned = scanned(i, whole);
+        if (scanned.isPresent()) {
+            return scanned.get();
+        }
         if (slash(next) && isDigits(p.at(i + 2)) && value(p.at(i + 2)).signum() > 0) {
             return ofA(over(whole, i + 2));
         }
@@ -184,6 +199,44 @@ final class NumberParser {
             return dashed(i, false);
         }
         return andDirectly(multiplied(Numeral.of(whole, i + 1)));
+    }
+
+    /** Reads “1^”, “1 %”, “1 y2”, “3A” and “1/z”, as scanners see 1½, 1¾ and ¾. */
+    private Optional<Numeral> scanned(int i, Rational whole) {
+        Token next = p.at(i + 1);
+        if (next.isMark('^') && !next.spaced()) {
+            return Optional.of(mixed(whole, HALF, i + 2, "^"));
+        }
+        if (isScanned(i + 1) && next.isMark('%')) {
+            return Optional.of(mixed(whole, THREE_QUARTERS, i + 2, "%"));
+        }
+        Optional<String> fraction =
+                next.isWord() && measureAt(i + 2)
+                        ? words.table("scanned-fraction").value(next.text())
+                        : Optional.empty();
+        if (fraction.isPresent()) {
+            return Optional.of(mixed(whole, rational(fraction.get()), i + 2, next.text()));
+        }
+        boolean three = whole.equals(Rational.of(3)) && next.text().equals("a") && !next.spaced();
+        if (three && next.capital()) {
+            return Optional.of(Numeral.of(THREE_QUARTERS, i + 2).or(whole, "“3A” is read as ¾"));
+        }
+        boolean two = slash(next) && words.has("scanned-two", p.word(i + 2)) && measureAt(i + 3);
+        return two
+                ? Optional.of(
+                        Numeral.of(whole.dividedBy(Rational.of(2)), i + 3)
+                                .or(whole, "“/" + p.word(i + 2) + "” is read as /2"))
+                : Optional.empty();
+    }
+
+    private static Numeral mixed(Rational whole, Rational fraction, int next, String sign) {
+        return Numeral.of(whole.plus(fraction), next)
+                .or(whole, "“" + sign + "” stands where a fraction was printed");
+    }
+
+    /** Tells whether “%” stands for a fraction: a measure comes after it. */
+    boolean isScanned(int i) {
+        return p.at(i).isMark('%') && measureAt(i + 1);
     }
 
     private Numeral over(Rational above, int below) {
@@ -237,6 +290,12 @@ final class NumberParser {
         if (ONES.contains(w) && slash(p.at(i + 1)) && isDigits(p.at(i + 2))) {
             return Optional.of(
                     ofA(over(Rational.ONE, i + 2)).or(Rational.ONE, "“" + w + "” is read as 1"));
+        }
+        Optional<String> scanned = words.table("scanned-fraction").value(w);
+        if (scanned.isPresent() && (measureAt(i + 1) || words.has("of", p.word(i + 1)))) {
+            return Optional.of(
+                    ofA(Numeral.of(rational(scanned.get()), i + 1))
+                            .or(Rational.ONE, "“" + w + "” is read as " + scanned.get()));
         }
         boolean counted = measureAt(i + 1) || words.has("countable", p.word(i + 1));
         if (ONES.contains(w) && w.length() == 1 && counted) {
@@ -410,8 +469,10 @@ final class NumberParser {
                         .value(t.text())
                         .map(NumberParser::rational)
                         .orElse(Rational.ONE);
+        boolean thing =
+                words.has("countable", p.word(at + 3)) || words.has("countable", p.word(at + 4));
         boolean ofSomethingElse =
-                words.has("of", p.word(at + 1)) && words.has("article", p.word(at + 2));
+                words.has("of", p.word(at + 1)) && words.has("article", p.word(at + 2)) && thing;
         boolean another =
                 words.has("article", p.word(at + 1))
                         || !directly && measureAt(at + 1) && !isPlural(at + 1);

@@ -20,7 +20,7 @@ final class Tokenizer {
     private static final String FRACTIONS = "¼½¾⅐⅑⅒⅓⅔⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞↉⅟";
     private static final String SMALL_FIGURES = "⁰¹²³⁴⁵⁶⁷⁸⁹₀₁₂₃₄₅₆₇₈₉";
     private static final String SIGNS = "℥ʒ℈℔♏";
-    private static final String MARKS = ",;.:()[]/⁄–—&@%|!?+=";
+    private static final String MARKS = ",;.:()[]/⁄–—&@%|!?+=^}";
 
     private final Predicate<String> known;
     private final Split split;

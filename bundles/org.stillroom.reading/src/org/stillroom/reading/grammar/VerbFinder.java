@@ -50,11 +50,22 @@ final class VerbFinder {
         }
         boolean strict = match.get().value().endsWith("/strict");
         int next = match.get().next();
+        if (isSeasoning(i, next)) {
+            return Optional.empty();
+        }
         boolean placed = isPlaced(i, fresh);
         if (strict ? !placed || !isTransitive(i, next) : !placed && !isLoose(i)) {
             return Optional.empty();
         }
         return Optional.of(verb(match.get().value(), i, next));
+    }
+
+    /** “Pepper and salt” names two things. */
+    private boolean isSeasoning(int i, int next) {
+        boolean joined = words.has("and", p.word(i - 1)) || words.has("and", p.word(next));
+        return words.has("seasoning", p.word(i))
+                && joined
+                && !words.has("after-verb", p.word(next));
     }
 
     private static Verb verb(String value, int from, int to) {

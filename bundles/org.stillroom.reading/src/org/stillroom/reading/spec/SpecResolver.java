@@ -64,7 +64,7 @@ public final class SpecResolver {
      */
     public Spec resolve(Reading reading, String words) {
         List<SpecLine> resolved = new ArrayList<>();
-        List<ReadingLine> all = reading.allLines();
+        List<ReadingLine> all = SameAmounts.workedOut(reading.allLines());
         for (int i = 0; i < all.size(); i++) {
             resolved.add(lines.resolve(all.get(i), i));
         }
