@@ -34,7 +34,8 @@ public record FileStudy(Optional<BookStudy> book, List<Problem> problems) {
         Optional<BookStudy> book =
                 result.source()
                         .map(s -> TitlePage.complete(s, defaults, knowledge))
-                        .map(s -> BookReader.read(s, List.of(), knowledge, progress));
+                        .map(s -> new BookReader.Task(s, List.of(), Optional.empty(), knowledge))
+                        .map(t -> BookReader.read(t, progress));
         return new FileStudy(book, result.problems());
     }
 }

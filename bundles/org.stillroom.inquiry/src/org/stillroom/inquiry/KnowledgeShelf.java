@@ -18,7 +18,7 @@ import org.stillroom.reading.Reader;
 final class KnowledgeShelf {
 
     /** Changes whenever a new program would read the same words otherwise. */
-    private static final String READER = "reader-1";
+    private static final String READER = "reader-2";
 
     private final MeasureTable shippedMeasures = MeasureTable.shipped();
     private final Thesaurus shippedThesaurus = Thesaurus.shipped();
@@ -58,7 +58,9 @@ final class KnowledgeShelf {
             problems.addAll(more.problems());
             thesaurus = more.thesaurus();
         }
-        Knowledge fresh = new Knowledge(table, thesaurus, Reader.of(thesaurus), problems, digest);
+        Knowledge fresh =
+                new Knowledge(
+                        table, thesaurus, Reader.of(thesaurus, table.words()), problems, digest);
         last = Optional.of(fresh);
         return fresh;
     }

@@ -1,11 +1,5 @@
 package org.stillroom.inquiry;
 
-import org.stillroom.library.Library;
-import org.stillroom.model.assertion.Assertion;
-import org.stillroom.model.progress.Progress;
-import org.stillroom.model.source.Circumstances;
-import org.stillroom.model.source.Source;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,6 +8,12 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import org.stillroom.library.Library;
+import org.stillroom.model.assertion.Assertion;
+import org.stillroom.model.progress.Progress;
+import org.stillroom.model.source.Circumstances;
+import org.stillroom.model.source.Source;
+import org.stillroom.reading.spec.SystemDecisions;
 
 /** Reads the sources of a library into a study, several at a time, in a fixed order. */
 final class StudyReading {
@@ -65,14 +65,13 @@ final class StudyReading {
             return same.get();
         }
         Source source = TitlePage.complete(held, Circumstances.UNKNOWN, knowledge);
-        String digest = BookReader.digest(source, decisions, knowledge);
+        BookReader.Task task =
+                new BookReader.Task(source, decisions, library.settings().measures(), knowledge);
+        String digest = task.digest();
         BookStudy book =
                 before.flatMap(s -> s.book(held.id()))
                         .filter(b -> b.digest().equals(digest))
-                        .orElseGet(
-                                () ->
-                                        BookReader.read(
-                                                source, decisions, knowledge, Progress.SILENT));
+                        .orElseGet(() -> BookReader.read(task, Progress.SILENT));
         progress.step(1);
         return book;
     }
@@ -80,12 +79,19 @@ final class StudyReading {
     /** Returns the book as it was read before, where file, knowledge and decisions are the same. */
     private Optional<BookStudy> same(Source held, List<Assertion> decisions) {
         return before.filter(s -> s.knowledge().digest().equals(knowledge.digest()))
+                .filter(s -> s.library().settings().equals(library.settings()))
                 .filter(s -> s.library().source(held.id()).filter(x -> x == held).isPresent())
                 .filter(s -> decisions(s.library(), held).equals(decisions))
                 .flatMap(s -> s.book(held.id()));
     }
 
     private static List<Assertion> decisions(Library library, Source held) {
-        return library.decisions().stream().filter(d -> d.source().equals(held.id())).toList();
+        return library.decisions().stream()
+                .filter(d -> d.source().equals(held.id()) || isAboutAllMeasures(d))
+                .toList();
+    }
+
+    private static boolean isAboutAllMeasures(Assertion d) {
+        return d.source().isEmpty() && d.kind().equals(SystemDecisions.KIND);
     }
 }

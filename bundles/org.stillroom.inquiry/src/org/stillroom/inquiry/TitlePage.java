@@ -55,7 +55,8 @@ final class TitlePage {
                         b.rights(),
                         b.scan(),
                         b.transcriber(),
-                        b.notes());
+                        b.notes(),
+                        b.measures());
         return new Source(source.id(), fuller, source.text(), source.marks(), source.digest());
     }
 

@@ -20,7 +20,11 @@ final class SettingsFile {
         Path file = layout.settings();
         LibrarySettings plain =
                 LibrarySettings.of(
-                        folderName(layout), Optional.empty(), Optional.empty(), Optional.empty());
+                        folderName(layout),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty());
         if (!Files.exists(file)) {
             return plain;
         }
@@ -32,7 +36,8 @@ final class SettingsFile {
                     text(root, "title").orElse(plain.title()),
                     text(defaults, "place"),
                     text(defaults, "trade"),
-                    text(defaults, "language"));
+                    text(defaults, "language"),
+                    text(root, "measures"));
         } catch (JsonProcessingException e) {
             int line = e.getLocation() == null ? 1 : e.getLocation().getLineNr();
             problems.add(

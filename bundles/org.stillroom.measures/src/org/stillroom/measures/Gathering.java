@@ -88,7 +88,7 @@ final class Gathering {
     }
 
     private List<Authority> own(MeasureWord word, Dimension dimension) {
-        return book.ownTable().stream()
+        return book.ownTable().rows().stream()
                 .filter(a -> a.word().equals(word.word()) && a.dimension() == dimension)
                 .filter(a -> a.content().isPresent() && fits(a))
                 .toList();
@@ -235,13 +235,14 @@ final class Gathering {
                 unit.system().label(),
                 Role.STATEMENT,
                 "",
-                unit.statement());
+                unit.statement(),
+                "");
     }
 
     /** Returns the statements about a word that carry no number, and those set aside. */
     List<WeightedAuthority> spoken(MeasureWord word, Dimension dimension) {
         return knowledge.of(word.word()).stream()
-                .filter(a -> !a.counts())
+                .filter(a -> !a.counts() && a.role() != Role.OWN_TABLE)
                 .filter(a -> a.content().isEmpty() || a.dimension() == dimension)
                 .map(a -> new WeightedAuthority(a, weigher.placeName(a), 0, "does not count"))
                 .toList();

@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.stillroom.measures.book.Equation;
+import org.stillroom.measures.book.KnownMeasures;
+import org.stillroom.measures.book.OwnTable;
 import org.stillroom.measures.knowledge.Authority;
 import org.stillroom.measures.knowledge.AuthorityReader;
 import org.stillroom.measures.knowledge.LegalUnit;
@@ -100,14 +103,25 @@ public final class MeasureTable {
     }
 
     /**
-     * Reads statements of a book's own table of measures from rows as in {@code
-     * knowledge/measures.csv}; give them to {@link BookContext}.
+     * Returns the table that a book itself prints, as one system, with the rows that the library
+     * has for that book; give it to {@link BookContext}.
      *
-     * @param file the file's or source's name for messages
-     * @param csv rows with the role {@code own-table}
+     * @param source the source's id
+     * @param statements what the book says, in its order
      */
-    public AuthorityReader.Result ownTable(String file, String csv) {
-        return reader().read(Rows.read(file, csv).rows());
+    public OwnTable.Built ownTable(String source, List<Equation> statements) {
+        KnownMeasures known =
+                new KnownMeasures(
+                        knowledge.words(),
+                        knowledge.units(),
+                        w -> knowledge.of(w).stream().anyMatch(Authority::counts));
+        OwnTable.Built built = OwnTable.of(statements, known);
+        List<Authority> rows =
+                authorities().stream()
+                        .filter(a -> a.role() == Authority.Role.OWN_TABLE)
+                        .filter(a -> a.book().equals(source))
+                        .toList();
+        return new OwnTable.Built(built.table().with(rows), built.problems());
     }
 
     /** Returns what a word meant in these circumstances. */

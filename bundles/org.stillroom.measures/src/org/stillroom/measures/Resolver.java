@@ -10,6 +10,7 @@ import org.stillroom.measures.MeasureMeaning.Measured;
 import org.stillroom.measures.MeasureMeaning.Open;
 import org.stillroom.measures.MeasureMeaning.Unknown;
 import org.stillroom.measures.MeasureMeaning.Unmeasured;
+import org.stillroom.measures.book.Definition;
 import org.stillroom.measures.format.AmountFormat;
 import org.stillroom.measures.knowledge.Authority;
 import org.stillroom.measures.knowledge.Dimension;
@@ -56,6 +57,11 @@ final class Resolver {
             return open(word);
         }
         Dimension dimension = dimension(word);
+        Optional<Definition> own =
+                dimension == Dimension.VOLUME ? defined(word.word()) : Optional.empty();
+        if (own.isPresent()) {
+            return fromOwnTable(word, own.get());
+        }
         if (word.base().isPresent() && dimension == Dimension.VOLUME && !saysItself(word)) {
             return fromBase(word);
         }
@@ -108,10 +114,36 @@ final class Resolver {
     }
 
     private boolean saysItself(MeasureWord word) {
-        boolean inBook = book.ownTable().stream().anyMatch(a -> a.word().equals(word.word()));
+        boolean inBook =
+                book.ownTable().rows().stream().anyMatch(a -> a.word().equals(word.word()));
         return inBook
                 || knowledge.of(word.word()).stream()
                         .anyMatch(a -> a.role() == Authority.Role.OVERRULE);
+    }
+
+    private Optional<Definition> defined(String word) {
+        return book.ownTable()
+                .definition(question.size(), word)
+                .or(() -> book.ownTable().definition(Optional.empty(), word));
+    }
+
+    /** A measure of the book's own table is so many of another, whose unknown it shares. */
+    private MeasureMeaning fromOwnTable(MeasureWord word, Definition own) {
+        MeasureQuestion asked =
+                question.withWord(own.base()).withoutSize().about(Matter.LIQUID, "");
+        MeasureMeaning base =
+                new Resolver(knowledge, book, new Setting(where, systems), asked).resolve();
+        if (!(base instanceof Measured m)) {
+            return base;
+        }
+        Gathering gathering = new Gathering(knowledge, book, question, where, systems);
+        boolean named = own.name().equals(word.word());
+        Optional<Knowledge.SizeFactor> size = named ? size(Dimension.VOLUME) : Optional.empty();
+        return new OwnMeaning(word, own, m, where).meaning(gathering, size.map(this::factor));
+    }
+
+    private Estimate factor(Knowledge.SizeFactor size) {
+        return resized(Estimate.exact(Rational.ONE), size);
     }
 
     /** A quart shares the unknown of its pint, so that their ratio stays exact. */

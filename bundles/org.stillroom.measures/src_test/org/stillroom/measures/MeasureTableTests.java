@@ -16,8 +16,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.stillroom.measures.MeasureMeaning.Measured;
+import org.stillroom.measures.book.OwnTable;
 import org.stillroom.measures.knowledge.Authority;
-import org.stillroom.measures.knowledge.AuthorityReader;
 import org.stillroom.measures.system.BookContext;
 import org.stillroom.measures.system.SystemOverride;
 import org.stillroom.model.date.UncertainDate;
@@ -256,14 +256,16 @@ class MeasureTableTests {
 
     @Test
     void theBooksOwnTableOutranksEverything() {
-        AuthorityReader.Result own =
-                TABLE.ownTable(
-                        "a household book",
-                        "word,likely,unit,source,role\n"
-                                + "wineglass,3,imp-fl-oz,the book itself,own-table\n"
-                                + "pint,16,us-fl-oz,the book itself,own-table\n");
+        MeasureTable.Extended own =
+                TABLE.with(
+                        "knowledge/measures.csv",
+                        "word,likely,unit,source,role,book\n"
+                                + "wineglass,3,imp-fl-oz,the book itself,own-table,household.md\n"
+                                + "pint,16,us-fl-oz,the book itself,own-table,household.md\n"
+                                + "gill,9,us-fl-oz,another book,own-table,other.md\n");
         assertTrue(own.problems().isEmpty(), () -> own.problems().toString());
-        MeasureTable book = TABLE.forBook(new BookContext(Set.of(), own.authorities(), List.of()));
+        OwnTable table = own.table().ownTable("household.md", List.of()).table();
+        MeasureTable book = own.table().forBook(new BookContext(Set.of(), table, List.of()));
         Circumstances where = at("GB", "1862", "kitchen");
         Measured m = (Measured) book.resolve("wineglass", Optional.empty(), where);
         assertEquals(85.2391875, m.one().likely(), 1e-9);
@@ -286,11 +288,12 @@ class MeasureTableTests {
                         "A. Reader");
         Circumstances where = at("GB", "1810", "kitchen");
         MeasureTable decided =
-                TABLE.forBook(new BookContext(Set.of(), List.of(), List.of(line, library)));
+                TABLE.forBook(new BookContext(Set.of(), OwnTable.NONE, List.of(line, library)));
         Measured pint = (Measured) decided.resolve("pint", Optional.empty(), where);
         assertEquals(568.26125, pint.one().likely());
         assertTrue(pint.systems().reason().contains("the line"), pint.systems().reason());
-        MeasureTable wide = TABLE.forBook(new BookContext(Set.of(), List.of(), List.of(library)));
+        MeasureTable wide =
+                TABLE.forBook(new BookContext(Set.of(), OwnTable.NONE, List.of(library)));
         assertEquals(
                 473.176473,
                 ((Measured) wide.resolve("pint", Optional.empty(), where)).one().likely());

@@ -5,6 +5,7 @@ import org.stillroom.model.explain.Problem;
 import org.stillroom.model.reading.Reading;
 import org.stillroom.model.source.Section;
 import org.stillroom.model.source.Source;
+import org.stillroom.reading.table.OwnStatement;
 
 /**
  * A source with its recipes read.
@@ -12,15 +13,21 @@ import org.stillroom.model.source.Source;
  * @param source the source
  * @param sections what is no recipe, in the order of the text
  * @param readings the recipes, in the order of the text
+ * @param ownMeasures what the book says itself of its measures, in the order of the text
  * @param problems decisions that could not be carried out on this text
  */
 public record BookReading(
-        Source source, List<Section> sections, List<Reading> readings, List<Problem> problems) {
+        Source source,
+        List<Section> sections,
+        List<Reading> readings,
+        List<OwnStatement> ownMeasures,
+        List<Problem> problems) {
 
     /** Keeps the lists unchangeable. */
     public BookReading {
         sections = List.copyOf(sections);
         readings = List.copyOf(readings);
+        ownMeasures = List.copyOf(ownMeasures);
         problems = List.copyOf(problems);
     }
 }

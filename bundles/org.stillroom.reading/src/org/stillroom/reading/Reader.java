@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.stillroom.ingredients.Thesaurus;
+import org.stillroom.measures.knowledge.MeasureWords;
 import org.stillroom.model.assertion.Assertion;
 import org.stillroom.model.explain.Problem;
 import org.stillroom.model.progress.Progress;
@@ -24,6 +25,9 @@ import org.stillroom.reading.cut.Furniture;
 import org.stillroom.reading.genre.GenreTeller;
 import org.stillroom.reading.grammar.RecipeReader;
 import org.stillroom.reading.reference.References;
+import org.stillroom.reading.table.OwnStatement;
+import org.stillroom.reading.table.OwnTableCut;
+import org.stillroom.reading.table.OwnTableFinder;
 
 /**
  * Reads a source: cuts it into recipes, reads each, follows references between them, and carries out
@@ -40,18 +44,26 @@ public final class Reader {
     private final BookCutter cutter = new BookCutter();
     private final GenreTeller genres = GenreTeller.house();
 
-    private Reader(RecipeReader grammar) {
+    private final OwnTableFinder tables;
+
+    private Reader(RecipeReader grammar, MeasureWords measures) {
         this.grammar = grammar;
+        this.tables = new OwnTableFinder(measures);
     }
 
     /** Returns a reader that knows ingredients by a thesaurus. */
     public static Reader of(Thesaurus thesaurus) {
-        return new Reader(RecipeReader.with(thesaurus));
+        return of(thesaurus, MeasureWords.shipped());
+    }
+
+    /** Returns a reader that knows ingredients by a thesaurus, and these measures. */
+    public static Reader of(Thesaurus thesaurus, MeasureWords measures) {
+        return new Reader(RecipeReader.with(thesaurus), measures);
     }
 
     /** Returns a reader with the vocabularies that ship with the program. */
     public static Reader standard() {
-        return new Reader(RecipeReader.standard());
+        return new Reader(RecipeReader.standard(), MeasureWords.shipped());
     }
 
     /**
@@ -64,10 +76,14 @@ public final class Reader {
     public BookReading read(Source source, List<Assertion> decisions, Progress progress) {
         List<Problem> problems = new ArrayList<>();
         Decided decided = Decided.about(source, decisions);
-        Cut cut = CutCorrections.apply(cutter.cut(source), source, decided, problems);
+        Cut first = cutter.cut(source);
+        List<OwnStatement> told = tables.find(source, first);
+        Cut untabled = OwnTableCut.apply(first, told, source.text());
+        Cut cut = CutCorrections.apply(untabled, source, decided, problems);
+        List<OwnStatement> own = outsideRecipes(told, cut);
         progress.check();
         progress.begin("Reading " + source.bibliography().title(), cut.witnesses().size());
-        SourceText plain = Furniture.blank(source.text());
+        SourceText plain = OwnTableCut.blank(Furniture.blank(source.text()), own);
         Circumstances where = source.bibliography().circumstances();
         List<Reading> readings = new ArrayList<>(cut.witnesses().size());
         for (Witness witness : cut.witnesses()) {
@@ -79,7 +95,18 @@ public final class Reader {
         }
         List<Reading> corrected = LineCorrections.apply(readings, source, decided, problems);
         List<Reading> linked = link(corrected, source);
-        return new BookReading(source, cut.sections(), linked, problems);
+        return new BookReading(source, cut.sections(), linked, own, problems);
+    }
+
+    /** Rows that a person cut into a recipe are part of that recipe. */
+    private static List<OwnStatement> outsideRecipes(List<OwnStatement> told, Cut cut) {
+        return told.stream()
+                .filter(
+                        s ->
+                                !s.row()
+                                        || cut.witnesses().stream()
+                                                .noneMatch(w -> w.span().contains(s.span())))
+                .toList();
     }
 
     /** Reads a single recipe, its title on the first line if it has one. */

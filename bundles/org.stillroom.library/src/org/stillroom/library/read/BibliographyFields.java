@@ -28,7 +28,8 @@ final class BibliographyFields {
                     "rights",
                     "scan",
                     "transcriber",
-                    "notes");
+                    "notes",
+                    "measures");
 
     private final String file;
     private final Map<String, FrontMatter.Field> fields;
@@ -59,7 +60,8 @@ final class BibliographyFields {
                 words("rights"),
                 words("scan"),
                 words("transcriber"),
-                words("notes"));
+                words("notes"),
+                words("measures"));
     }
 
     private void checkName(String name, FrontMatter.Field field) {

@@ -25,6 +25,7 @@ import org.stillroom.model.reading.Size;
  * @param role what it may be used for
  * @param group statements of one group are one witness
  * @param statement what it says, in our words or the user's
+ * @param book id of the one source that it speaks for, or empty
  */
 public record Authority(
         String id,
@@ -42,7 +43,8 @@ public record Authority(
         String shortName,
         Role role,
         String group,
-        String statement) {
+        String statement,
+        String book) {
 
     /**
      * An amount in millilitres or grams.
@@ -73,16 +75,16 @@ public record Authority(
         WARNING,
         /** The user's own word that sets ours aside where it holds. */
         OVERRULE,
-        /** The table of measures that the book itself prints; it outranks everything. */
+        /** A table of measures that one book prints; for that book it outranks everything. */
         OWN_TABLE
     }
 
-    /** Tells whether the statement takes part in finding an amount. */
+    /** Tells whether the statement takes part in finding an amount, whatever the book. */
     public boolean counts() {
         return content.isPresent()
                 && switch (role) {
-                    case STATEMENT, OUTLIER, OVERRULE, OWN_TABLE -> true;
-                    case SUPERSEDED, NOTE, WARNING -> false;
+                    case STATEMENT, OUTLIER, OVERRULE -> true;
+                    case SUPERSEDED, NOTE, WARNING, OWN_TABLE -> false;
                 };
     }
 
@@ -108,7 +110,8 @@ public record Authority(
                 shortName,
                 role,
                 group,
-                statement);
+                statement,
+                book);
     }
 
     /** Tells whether it speaks of a stuff, of a kind of it or of what it is a kind of. */

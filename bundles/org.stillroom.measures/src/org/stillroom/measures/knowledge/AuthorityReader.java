@@ -110,6 +110,13 @@ public final class AuthorityReader {
                     "Write who says so: author, work and year, or “my own measurement, 2024”.");
         }
         Role role = role(row);
+        if (role == Role.OWN_TABLE && row.get("book").isEmpty()) {
+            report(
+                    row,
+                    row.get("word"),
+                    "A line of a book's own table names no book.",
+                    "Write the source's file below sources/ into the column “book”.");
+        }
         checkPlaceAndTrade(row);
         Optional<Size> size = size(row);
         Optional<Resolved> resolved = resolve(row, role);
@@ -146,7 +153,8 @@ public final class AuthorityReader {
                 works.find(row.get("source")).map(Works.Work::shortName).orElse(row.get("source")),
                 role,
                 row.get("group"),
-                row.get("statement"));
+                row.get("statement"),
+                row.get("book"));
     }
 
     private static String stated(Row row) {
@@ -179,7 +187,13 @@ public final class AuthorityReader {
                     "The role is not known.",
                     Nearest.remedy(
                             row.get("role"),
-                            List.of("statement", "overrule", "outlier", "note", "warning")));
+                            List.of(
+                                    "statement",
+                                    "overrule",
+                                    "outlier",
+                                    "note",
+                                    "warning",
+                                    "own-table")));
         }
         return role.orElse(Role.NOTE);
     }

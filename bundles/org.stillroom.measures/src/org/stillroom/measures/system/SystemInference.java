@@ -33,7 +33,7 @@ public final class SystemInference {
     private static final int YEARS = 25;
 
     /** Odds of a system whose unit the book's own table gives; common practice, no source. */
-    private static final double OWN_TABLE = 200;
+    static final double OWN_TABLE = 200;
 
     private static final YearRange ANY_YEAR = new YearRange(1780, 1990);
 
@@ -60,9 +60,10 @@ public final class SystemInference {
                 .map(w -> systems.clue(w, where.years()))
                 .flatMap(Optional::stream)
                 .forEach(c -> evidence.addAll(apply(c, odds)));
-        for (Authority own : book.ownTable()) {
+        for (Authority own : book.ownTable().rows()) {
             evidence.addAll(apply(own, odds));
         }
+        evidence.addAll(new OwnRatios(units).apply(book.ownTable(), odds));
         normalise(odds);
         String reason = sentence(odds, because, evidence);
         List<Explanation> all = new ArrayList<>(because);

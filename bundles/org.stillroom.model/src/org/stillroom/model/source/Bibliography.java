@@ -18,6 +18,7 @@ import org.stillroom.model.date.UncertainDate;
  * @param scan where the images came from
  * @param transcriber who transcribed it
  * @param notes anything else
+ * @param measures the system of measures that it goes by, where its transcriber says so
  */
 public record Bibliography(
         String title,
@@ -31,7 +32,38 @@ public record Bibliography(
         Optional<String> rights,
         Optional<String> scan,
         Optional<String> transcriber,
-        Optional<String> notes) {
+        Optional<String> notes,
+        Optional<String> measures) {
+
+    /** Makes the bibliography of an edition whose system of measures nobody has told. */
+    public Bibliography(
+            String title,
+            Optional<String> author,
+            Optional<String> edition,
+            Optional<Place> place,
+            Optional<UncertainDate> textDate,
+            Optional<UncertainDate> printingDate,
+            Optional<String> language,
+            Optional<Trade> trade,
+            Optional<String> rights,
+            Optional<String> scan,
+            Optional<String> transcriber,
+            Optional<String> notes) {
+        this(
+                title,
+                author,
+                edition,
+                place,
+                textDate,
+                printingDate,
+                language,
+                trade,
+                rights,
+                scan,
+                transcriber,
+                notes,
+                Optional.empty());
+    }
 
     /** Returns a bibliography of which only the title is known. */
     public static Bibliography titled(String title) {

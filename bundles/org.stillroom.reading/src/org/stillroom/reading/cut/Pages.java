@@ -15,13 +15,14 @@ import org.stillroom.model.text.SourceText;
  * a line at the foot closes it. Which of the two a bare number does is told by the form feed beside
  * it, and is taken as closing where there is none.
  */
-final class Pages {
+public final class Pages {
 
     private record Page(String label, int start) {}
 
     private final List<Page> pages = new ArrayList<>();
 
-    Pages(Source source) {
+    /** Finds the pages of a source. */
+    public Pages(Source source) {
         for (Mark mark : source.marks()) {
             if (mark.kind() == Mark.Kind.PAGE && !mark.label().isBlank()) {
                 pages.add(new Page(mark.label().strip(), mark.span().start()));
@@ -37,7 +38,7 @@ final class Pages {
     }
 
     /** Returns the label of the page that holds a place, counted in code points. */
-    Optional<String> at(int place) {
+    public Optional<String> at(int place) {
         int low = 0;
         int high = pages.size();
         while (low < high) {

@@ -26,17 +26,15 @@ import org.stillroom.model.spec.SpecLine;
  */
 public final class SpecResolver {
 
-    private final MeasureTable measures;
+    private final BookTables tables;
     private final Circumstances where;
     private final Concepts concepts;
-    private final LineResolver lines;
     private final CautionFinder finder;
 
-    private SpecResolver(MeasureTable measures, Thesaurus thesaurus, Circumstances where) {
-        this.measures = measures;
+    private SpecResolver(BookTables tables, Thesaurus thesaurus, Circumstances where) {
+        this.tables = tables;
         this.where = where;
         this.concepts = new Concepts(thesaurus, where);
-        this.lines = new LineResolver(measures, concepts, where);
         this.finder = new CautionFinder(thesaurus);
     }
 
@@ -51,10 +49,24 @@ public final class SpecResolver {
             Thesaurus thesaurus,
             List<Reading> readings,
             Circumstances where) {
+        return forBook(measures, thesaurus, readings, where, BookMeasures.NONE);
+    }
+
+    /**
+     * Returns the resolver for a book of whose measures more is known.
+     *
+     * @param own the book's own table of measures, and the user's decisions about its system
+     */
+    public static SpecResolver forBook(
+            MeasureTable measures,
+            Thesaurus thesaurus,
+            List<Reading> readings,
+            Circumstances where,
+            BookMeasures own) {
         Set<String> words = new TreeSet<>();
         readings.forEach(r -> r.lines().forEach(l -> words.add(l.measure())));
-        MeasureTable ofBook = measures.forBook(BookContext.ofWords(words));
-        return new SpecResolver(ofBook, thesaurus, where);
+        BookContext context = new BookContext(words, own.ownTable(), own.overrides());
+        return new SpecResolver(new BookTables(measures, context, own.local()), thesaurus, where);
     }
 
     /**
@@ -66,10 +78,11 @@ public final class SpecResolver {
         List<SpecLine> resolved = new ArrayList<>();
         List<ReadingLine> all = SameAmounts.workedOut(reading.allLines());
         for (int i = 0; i < all.size(); i++) {
-            resolved.add(lines.resolve(all.get(i), i));
+            MeasureTable measures = tables.of(reading, Optional.of(all.get(i)));
+            resolved.add(new LineResolver(measures, concepts, where).resolve(all.get(i), i));
         }
         Whole whole = Whole.of(resolved, concepts);
-        SystemPosterior systems = measures.systems(where);
+        SystemPosterior systems = tables.of(reading, Optional.empty()).systems(where);
         List<Sense> senses = resolved.stream().flatMap(l -> concepts.sense(l).stream()).toList();
         List<String> unknown =
                 resolved.stream()

@@ -1,0 +1,149 @@
+package org.stillroom.reading.table;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Tells how the words between two amounts join them. */
+final class Joins {
+
+    /** What the words between two amounts say. */
+    enum Join {
+        /** They are the same, said so that it can stand anywhere. */
+        EQUAL,
+        /** They are the same, said in a common word. */
+        IS,
+        /** So many of the first are in one of the second. */
+        IN,
+        /** A number and what it is counted to follow. */
+        COUNT,
+        /** The second tells of the first, which was just told of. */
+        CHAIN,
+        /** Only a blank, dots, a rule or a comma. */
+        GAP,
+        /** Another pair follows. */
+        NEXT,
+        /** Another way to say the second one follows. */
+        OR,
+        /** They have nothing to do with one another. */
+        NONE
+    }
+
+    private static final String MIDDLE =
+            "(?:,? ?(?:of|in|at|for|with|used in|as used in|used at|in use in|behind) "
+                    + "(?:this|the|our|my|these|us) ?(?:[a-z-]+)?,? )?";
+    private static final String ALWAYS = "(?:always |commonly |usually |here |generally |just )?";
+    private static final String ABOUT =
+            "(?: (?:about|nearly|just|exactly|always|some|precisely|in all|of|from|between))?";
+
+    /** One to three words that name a stuff. */
+    private static final Pattern STUFF =
+            Pattern.compile(
+                    "(?!.*\\b(?:or|and|to|in|with|for|enough|each|which)\\b)(?:the )?[a-z-]+(?: [a-z-]+){0,2}");
+
+    /** “… is a measure used in mixing; it holds …”. */
+    private static final Pattern IT = Pattern.compile("[^.|]{0,90}[;,] ?(?:and )?(it .*)");
+
+    private final Map<Join, Pattern> patterns = new EnumMap<>(Join.class);
+
+    /** Reads the joins that the program ships. */
+    Joins() {
+        Map<Join, List<String>> words =
+                rows().collect(
+                                Collectors.groupingBy(
+                                        r -> Join.valueOf(r[0].toUpperCase(java.util.Locale.ROOT)),
+                                        Collectors.mapping(r -> r[1], Collectors.toList())));
+        words.forEach(
+                (join, list) ->
+                        patterns.put(
+                                join,
+                                Pattern.compile(
+                                        " ?" + MIDDLE + ALWAYS + "(?:" + any(list) + ")" + ABOUT
+                                                + " ?")));
+    }
+
+    private static String any(List<String> words) {
+        return words.stream()
+                .sorted(Comparator.comparing(String::length).reversed())
+                .map(Pattern::quote)
+                .collect(Collectors.joining("|"));
+    }
+
+    /** A join, and the stuff that was named before it. */
+    record Joined(Join join, String stuff) {}
+
+    /** Returns what the words between two amounts say. */
+    Joined between(String words) {
+        Join whole = join(words);
+        if (whole != Join.NONE) {
+            return new Joined(whole, "");
+        }
+        if (words.startsWith(" of ")) {
+            String rest = words.substring(4);
+            for (int blank = rest.indexOf(' '); blank > 0; blank = rest.indexOf(' ', blank + 1)) {
+                String stuff = rest.substring(0, blank);
+                Join join = join(rest.substring(blank));
+                if (join != Join.NONE && join != Join.NEXT && STUFF.matcher(stuff).matches()) {
+                    return new Joined(join, stuff);
+                }
+            }
+        }
+        return new Joined(Join.NONE, "");
+    }
+
+    private Join join(String words) {
+        String bare = words.strip();
+        if (bare.equals("=") || bare.equals("= about")) {
+            return Join.EQUAL;
+        }
+        if (bare.matches(",? ?or") || bare.matches(", (?:that is|i\\.e\\.)(?: to say)?,?")) {
+            return Join.OR;
+        }
+        if (bare.matches(
+                "[,;:]? ?and|;|[,;] ?and (?:a |the )?|, ?while|, ?but|[,;]? ?where (?:i|we) say")) {
+            return Join.NEXT;
+        }
+        if (bare.isEmpty() || bare.matches("[|,:.…·–—_ -]+")) {
+            return Join.GAP;
+        }
+        for (Join join : List.of(Join.EQUAL, Join.COUNT, Join.IN, Join.IS, Join.CHAIN)) {
+            Matcher m = patterns.get(join).matcher(" " + bare.replaceFirst("^[,:] ?", "") + " ");
+            if (m.matches()) {
+                return join;
+            }
+        }
+        Matcher it = IT.matcher(bare);
+        boolean held =
+                it.matches()
+                        && patterns.get(Join.EQUAL)
+                                .matcher(it.group(1).substring(2) + " ")
+                                .matches();
+        return held ? Join.EQUAL : Join.NONE;
+    }
+
+    private static Stream<String[]> rows() {
+        try (InputStream in = Joins.class.getResourceAsStream("joins.tsv");
+                BufferedReader reader =
+                        new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+            return reader
+                    .lines()
+                    .filter(l -> !l.isBlank() && !l.startsWith("#") && !l.startsWith("join\t"))
+                    .map(l -> l.split("\t"))
+                    .toList()
+                    .stream();
+        } catch (IOException e) {
+            throw new UncheckedIOException("The data file joins.tsv cannot be read", e);
+        }
+    }
+}
