@@ -133,7 +133,16 @@ final class Assembler {
                         || opening.startsWith("sufficient")
                         || opening.startsWith("seasonable")
                         || opening.startsWith("mode");
-        return goesOn && score.words() <= 2 * LONG && score.narrative() <= 3
+        int letters = 0;
+        while (letters < opening.length() && Character.isLetter(opening.charAt(letters))) {
+            letters++;
+        }
+        boolean orders =
+                !first
+                        && wordsBefore > 0
+                        && score.verbs() > 0
+                        && cues.is(opening.substring(0, letters), Cues.VERB);
+        return (goesOn || orders) && score.words() <= 2 * LONG && score.narrative() <= 3
                 || score.words() <= SHORT && score.narrative() <= 1 && unit.indent() > 0
                 || score.words() <= SHORT
                         && score.narrative() == 0

@@ -85,7 +85,7 @@ final class AmountParser {
             phrase = words.at("times-same", p, at);
         }
         if (phrase.isEmpty()) {
-            return Optional.empty();
+            return multiplied ? dittoMeasure(times, i, at) : Optional.empty();
         }
         int next = phrase.get().next();
         boolean again = words.has("again", p.word(next));
@@ -94,6 +94,18 @@ final class AmountParser {
         next = unit.map(MeasureWords.Found::next).orElse(next);
         Rational value = again ? times.plus(Rational.ONE) : times;
         return Optional.of(sameAs(value, i, again ? next + 1 : next));
+    }
+
+    /** Reads “1½ do.”, whose measure stands in the line before. */
+    private Optional<Quantity> dittoMeasure(Rational number, int start, int at) {
+        return words.at("ditto", p, at)
+                .or(() -> dotted(at))
+                .map(
+                        m -> {
+                            int next = p.at(m.next()).isMark('.') ? m.next() + 1 : m.next();
+                            Amount amount = Amount.of(number);
+                            return Quantity.of(amount, "same", start, next, Hint.DITTO);
+                        });
     }
 
     private Supplier<Optional<PhraseTable.Match>> sameAt(int at) {

@@ -47,6 +47,53 @@ final class BareNames {
         return Optional.of(d);
     }
 
+    /**
+     * Reads a name that makes a clause of its own, “…; nutmeg.”, or opens a list of bare names,
+     * “whisky, hot water, sugar, lemon”.
+     *
+     * @param told whether something has been done to the drink before
+     */
+    Optional<Draft> alone(int i, boolean told, List<Draft> drafts) {
+        Optional<Name> read = names.parse(i).filter(Name::known).filter(n -> counts(n, Role.NONE));
+        if (read.isEmpty() || lineMode || isMentioned(i, read.get(), drafts, false)) {
+            return Optional.empty();
+        }
+        Name n = read.get();
+        boolean closes = isClosed(n.next());
+        boolean dresses = words.has("dressing", p.word(n.last())) && closes;
+        boolean listed = drafts.isEmpty() && !told && opensList(n.next());
+        if (!(dresses && (told || !drafts.isEmpty())) && !listed) {
+            return Optional.empty();
+        }
+        Draft d = new Draft(Math.min(n.start(), n.first()), n.next());
+        d.name(n);
+        d.hints.add(Hint.BARE);
+        d.kind = dresses ? LineKind.GARNISH : d.kind;
+        return Optional.of(d);
+    }
+
+    private boolean isClosed(int i) {
+        Token t = p.at(i);
+        return t.ends() || t.isMark('.') || t.isMark(';');
+    }
+
+    /** Tells whether only names stand from a comma to the end of the clause. */
+    private boolean opensList(int i) {
+        int at = i;
+        int more = 0;
+        while (p.at(at).isMark(',') || words.has("and", p.word(at))) {
+            int next = at + 1;
+            next = words.has("and", p.word(next)) ? next + 1 : next;
+            Optional<Name> name = names.parse(next).filter(Name::known);
+            if (name.isEmpty()) {
+                return false;
+            }
+            more++;
+            at = name.get().next();
+        }
+        return more > 0 && isClosed(at);
+    }
+
     /** Verbs take objects; “with ice” needs none; “nutmeg on top” says so itself. */
     private boolean isPlace(int i, Name n, Role role, boolean fresh, boolean sequel, boolean iced) {
         boolean line = lineMode && (fresh || role != Role.NONE);

@@ -3,6 +3,7 @@ package org.stillroom.reading.grammar;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import org.stillroom.model.number.Rational;
 import org.stillroom.model.reading.Amount;
 import org.stillroom.model.reading.LineKind;
 
@@ -26,6 +27,7 @@ final class ClauseScanner {
     private final VerbFinder verbs;
     private final KindRule kinds;
     private final BareNames bare;
+    private final ServesFinder parties;
     private final VesselFinder vessels;
     private final boolean lineMode;
     private final Found found = new Found();
@@ -58,6 +60,7 @@ final class ClauseScanner {
                                 words.has("head", passage.word(i))
                                         || thesaurus.longest(passage, i).isPresent());
         this.kinds = new KindRule(words, passage);
+        this.parties = new ServesFinder(words, passage);
         this.bare = new BareNames(words, passage, names, lineMode);
     }
 
@@ -144,7 +147,14 @@ final class ClauseScanner {
 
     /** Passes over words that name what is not in the drink. */
     private int skip(int i) {
-        int next = skipper.remark(i);
+        int next = lineMode ? i : parties.after(i);
+        if (next > i) {
+            return next;
+        }
+        next = skipper.remark(i);
+        if (next > i) {
+            verbs.at(i, fresh).filter(VerbFinder.Verb::isDeed).ifPresent(this::note);
+        }
         next = next > i ? next : skipper.reference(i, fresh || afterPreparing(i));
         boolean mayDose = fresh && !lineMode && !found.drafts.isEmpty();
         next = next > i || !mayDose ? next : skipper.dose(i);
@@ -160,6 +170,11 @@ final class ClauseScanner {
             return names.parse(i + 1).map(Name::next).orElse(i + 1);
         }
         return skipper.forbidden(i);
+    }
+
+    /** Tells whether ice comes after “of”. */
+    private boolean holdsIce(int of) {
+        return names.parse(of).filter(n -> words.has("ice", p.word(n.last()))).isPresent();
     }
 
     private boolean afterPreparing(int i) {
@@ -180,6 +195,7 @@ final class ClauseScanner {
             found.pots.add(pot.get());
             return pot.get().to();
         }
+        vessels.holding(i).filter(v -> holdsIce(v.to())).ifPresent(found.pots::add);
         Optional<VerbFinder.Verb> verb = verbs.at(i, fresh).filter(v -> !isIceNoun(i));
         if (verb.isPresent()) {
             return deed(verb.get());
@@ -198,7 +214,11 @@ final class ClauseScanner {
         }
         boolean sequel = lastDraftEnd >= 0 && i - lastDraftEnd <= 2;
         boolean iced = !words.has("ice-verb-not", lastVerb) || role == Role.NONE;
-        return bare.at(i, role, fresh, sequel, iced, found.drafts).map(this::accept).orElse(i);
+        boolean told = !found.deeds.isEmpty();
+        Optional<Draft> alone = fresh ? bare.alone(i, told, found.drafts) : Optional.empty();
+        return alone.or(() -> bare.at(i, role, fresh, sequel, iced, found.drafts))
+                .map(this::accept)
+                .orElse(i);
     }
 
     /** “Juice of lemons” without a number may have its amount after it. */
@@ -277,11 +297,14 @@ final class ClauseScanner {
         return words.has("ice", p.word(i)) && (alone && list || line);
     }
 
+    private void note(VerbFinder.Verb verb) {
+        found.deeds.add(
+                new Found.Deed(verb.base(), verb.from(), verb.to(), found.drafts.size(), segment));
+    }
+
     private int deed(VerbFinder.Verb verb) {
         if (verb.isDeed()) {
-            found.deeds.add(
-                    new Found.Deed(
-                            verb.base(), verb.from(), verb.to(), found.drafts.size(), segment));
+            note(verb);
         }
         role = verb.role();
         lastInverse = false;
@@ -302,6 +325,14 @@ final class ClauseScanner {
     /** Takes a line in, with what “or” and “each” add to it; returns where to go on. */
     private int accept(Draft draft) {
         kinds.decide(draft, role);
+        if (draft.hints.contains(Hint.DITTO)) {
+            repeatMeasure(draft);
+        }
+        if (lastVerb.equals("dash") && draft.kind == LineKind.TOP && isUnstated(draft)) {
+            draft.kind = LineKind.MEASURED;
+            draft.measure = "dash";
+            draft.amount = Amount.of(Rational.ONE);
+        }
         if (role == Role.NEG) {
             return draft.end;
         }
@@ -312,6 +343,17 @@ final class ClauseScanner {
         int end = afterwards(draft);
         lastDraftEnd = end;
         return shareEach(draft, alternatives(draft, end));
+    }
+
+    /** “Brandy 1½ do.” has the measure of the line before. */
+    private void repeatMeasure(Draft draft) {
+        last().filter(b -> !words.has("no-unit", b.measure))
+                .ifPresent(b -> draft.measure = b.measure);
+    }
+
+    /** “Dash with seltzer” is a dash of it. */
+    private static boolean isUnstated(Draft draft) {
+        return draft.amount.quantity().isEmpty() && draft.measure.equals("top");
     }
 
     /** In “plain or lemon soda” the first is a soda too. */
@@ -342,6 +384,16 @@ final class ClauseScanner {
         Optional<PhraseTable.Match> taste = words.at("taste", p, i);
         boolean same = draft.measure.equals("same") && draft.amount.kind() == Amount.Kind.STATED;
         boolean open = draft.amount.kind() == Amount.Kind.UNSTATED || same;
+        Optional<Quantity> filling =
+                words.at("as-will-fill", p, at)
+                        .flatMap(m -> amounts.parse(m.next()))
+                        .filter(Quantity::hasMeasure);
+        if (same && filling.isPresent()) {
+            draft.amount = filling.get().amount();
+            draft.measure = filling.get().measure();
+            draft.end = filling.get().next();
+            return draft.end;
+        }
         if (same && words.at("as-will", p, at).isPresent()) {
             draft.amount = Amount.of(Amount.Kind.ENOUGH);
             draft.measure = "unstated";

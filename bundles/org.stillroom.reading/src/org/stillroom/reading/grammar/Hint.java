@@ -36,6 +36,10 @@ enum Hint {
     SHARE_ALONE("a fraction without a measure is taken for a share"),
     /** A thing that is poured or heaped is counted; a word of measure may be missing. */
     MASS_COUNTED("a number stands before something that is not counted"),
+    /** Something unknown is counted in running prose; it may be no ingredient. */
+    UNKNOWN_COUNTED("something is counted that may be no ingredient"),
+    /** “Do.” after a number repeats the measure of the line before. */
+    DITTO(""),
     /** A share of the whole. */
     SHARE(""),
     /** A vessel that is filled. */

@@ -386,6 +386,8 @@ final class ItemParser {
             d.measure = "whole";
             if (!counts && isMass(d, name)) {
                 d.hints.add(Hint.MASS_COUNTED);
+            } else if (!counts && !lineMode && !name.known()) {
+                d.hints.add(Hint.UNKNOWN_COUNTED);
             }
         }
     }

@@ -19,7 +19,8 @@ final class LineEnds {
     private static final Set<String> HANGING =
             Set.of(
                     "of", "and", "or", "the", "an", "with", "into", "from", "de", "du", "des", "et",
-                    "ou", "avec", "und", "oder", "mit", "von", "con", "del", "to", "in", "a", "y");
+                    "ou", "avec", "und", "oder", "mit", "von", "con", "del", "to", "in", "a", "y",
+                    "st.");
 
     private static final int LONGEST_HANGING = 4;
 

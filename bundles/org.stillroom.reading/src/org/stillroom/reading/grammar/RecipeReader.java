@@ -55,7 +55,8 @@ public final class RecipeReader {
      */
     public Reading read(SourceText text, Witness witness, Circumstances where) {
         Scan scan = scan(text, witness.body(), where, false);
-        String title = Folding.foldWord(witness.title());
+        Passage title =
+                new Tokenizer(scan.words::knows, w -> 0).tokenize(text, witness.titleSpan());
         return scan.reading(witness, title);
     }
 
@@ -91,7 +92,7 @@ public final class RecipeReader {
     /** What one pass found, ready to be made a reading. */
     private record Scan(Vocabulary words, Passage passage, Found found, List<ReadingLine> lines) {
 
-        Reading reading(Witness witness, String title) {
+        Reading reading(Witness witness, Passage title) {
             List<Doubt> doubts = new DoubtFinder(words, passage).find(lines, false);
             return new Reading(
                     witness,
@@ -100,9 +101,11 @@ public final class RecipeReader {
                     List.of(),
                     new StepBuilder(words, passage).build(found, lines.size()),
                     vessels(),
-                    new ServesFinder(words, passage).find(),
+                    new ServesFinder(words, passage)
+                            .find()
+                            .or(() -> new ServesFinder(words, title).findInTitle()),
                     Optional.empty(),
-                    Temperature.of(words, passage, found, title),
+                    Temperature.of(words, passage, found, Folding.foldWord(witness.title())),
                     doubts,
                     overall());
         }

@@ -28,6 +28,57 @@ final class ServesFinder {
         return Optional.empty();
     }
 
+    /** Finds it in a title, where “for six” may end the words. */
+    Optional<Serves> findInTitle() {
+        return find().or(this::forSome);
+    }
+
+    private Optional<Serves> forSome() {
+        for (int i = 0; i < p.size(); i++) {
+            boolean sign =
+                    words.at("serves", p, i).filter(m -> m.value().equals("unit")).isPresent();
+            int from = i;
+            Optional<Numeral> n =
+                    sign
+                            ? numbers.parse(i + 1)
+                                    .filter(x -> !x.article() && x.low().isWhole())
+                                    .filter(x -> closes(x.next()))
+                            : Optional.empty();
+            if (n.isPresent()) {
+                Numeral many = n.get();
+                return Optional.of(
+                        new Serves(
+                                many.low(),
+                                many.high().orElse(many.low()),
+                                p.span(from, many.next())));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Tells whether people, not things to drink, are counted at a token: “six wardens”. */
+    static boolean countsPeople(Vocabulary words, Passage p, int i) {
+        Optional<PhraseTable.Match> phrase = words.at("serves", p, i);
+        return phrase.filter(m -> m.value().equals("sure")).isPresent();
+    }
+
+    /** Returns the token after a phrase that says for how many, or the same token. */
+    int after(int i) {
+        if (!countsPeople(words, p, i)) {
+            return i;
+        }
+        Optional<Serves> party = at(i);
+        int end = i;
+        while (party.isPresent() && end < p.size() && !p.at(end).ends() && !isMark(end)) {
+            end++;
+        }
+        return end;
+    }
+
+    private boolean isMark(int i) {
+        return p.at(i).type() == Token.Type.MARK;
+    }
+
     /** Reads “thirty-five portions”, “a dozen people may be served”, “into three glasses”. */
     private Optional<Serves> counted(int i) {
         Optional<Numeral> number = numbers.parse(i).filter(n -> !n.article());
@@ -66,7 +117,10 @@ final class ServesFinder {
             return Optional.empty();
         }
         Numeral n = number.get();
-        boolean sure = phrase.get().value().equals("sure") && !n.article();
+        if (n.article()) {
+            return Optional.empty();
+        }
+        boolean sure = phrase.get().value().equals("sure");
         int unitAt = words.has("serves-adj", p.word(n.next())) ? n.next() + 1 : n.next();
         Optional<PhraseTable.Match> unit = words.at("serves-unit", p, unitAt);
         if (unit.isEmpty() && !sure) {

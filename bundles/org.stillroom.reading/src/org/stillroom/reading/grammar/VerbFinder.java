@@ -82,7 +82,7 @@ final class VerbFinder {
     /** “Is poured”, “having been rubbed”, “is warmed …, poured and drunk”. */
     private Optional<Verb> participle(int i, boolean fresh) {
         Optional<String> base = words.verbs().participle(p.word(i));
-        if (base.isEmpty()) {
+        if (base.isEmpty() || base.get().equals("make")) {
             return Optional.empty();
         }
         if (fresh && words.has("with", p.word(i + 1))
@@ -135,6 +135,9 @@ final class VerbFinder {
         Optional<String> base = words.verbs().gerund(p.word(i));
         Token before = p.at(i - 1);
         boolean opens = fresh && words.has("after-verb", p.word(i + 1));
+        if (isName.test(i)) {
+            return Optional.empty();
+        }
         boolean placed =
                 opens
                         || before.isMark(',')
@@ -187,8 +190,9 @@ final class VerbFinder {
         Token t = p.at(next);
         boolean listed = t.isMark(',') && words.has("head", p.word(i)) && p.at(i - 1).ends();
         boolean mark = !listed && (t.ends() || t.type() == Token.Type.MARK && !t.isMark('('));
-        boolean noun =
-                words.at("measure", p, i).isPresent() || words.has("adjective-verb", p.word(i));
+        boolean measure =
+                words.at("measure", p, i).isPresent() && !words.has("needs-of", p.word(i));
+        boolean noun = measure || words.has("adjective-verb", p.word(i));
         return mark
                 || t.type() == Token.Type.NUMBER
                 || t.type() == Token.Type.FRACTION

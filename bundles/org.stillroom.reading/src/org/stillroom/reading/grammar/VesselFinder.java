@@ -44,9 +44,39 @@ final class VesselFinder {
         if (measures || vague) {
             return Optional.empty();
         }
-        String name = p.name(at, next).replace('-', ' ');
+        String name = singular(p.name(at, next).replace('-', ' '));
         boolean mixing = match.get().value().equals("mixing");
         return Optional.of(new Found.Pot(canonical(name), at, next, mixing, receives));
+    }
+
+    /**
+     * Finds a vessel that holds what is named after it: “in a goblet of shaved ice”.
+     *
+     * <p>Its contents are still to be read.
+     */
+    Optional<Found.Pot> holding(int i) {
+        boolean placed = words.has("into", p.word(i - 1)) || words.has("to-a", p.word(i - 1));
+        int at = i;
+        while (at < i + 4 && isBefore(at) && words.at("vessel", p, at).isEmpty()) {
+            at++;
+        }
+        int from = at;
+        return words.at("vessel", p, at)
+                .filter(m -> placed && words.has("of", p.word(m.next())))
+                .map(
+                        m ->
+                                new Found.Pot(
+                                        canonical(
+                                                singular(p.name(from, m.next()).replace('-', ' '))),
+                                        from,
+                                        m.next(),
+                                        m.value().equals("mixing"),
+                                        true));
+    }
+
+    private static String singular(String name) {
+        int space = name.lastIndexOf(' ') + 1;
+        return name.substring(0, space) + BareNames.singular(name.substring(space));
     }
 
     private static String canonical(String name) {
@@ -62,7 +92,9 @@ final class VesselFinder {
         return words.has("article", w)
                 || words.has("definite", w)
                 || words.has("size", w)
-                || words.has("vessel-adj", w);
+                || words.has("vessel-adj", w)
+                || words.has("ice", w) && words.has("full", p.word(at + 1))
+                || words.has("full", w) && words.has("ice", p.word(at - 1));
     }
 
     private boolean starts(int i) {
