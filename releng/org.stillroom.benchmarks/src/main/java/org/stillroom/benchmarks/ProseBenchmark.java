@@ -13,7 +13,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.stillroom.model.date.UncertainDate;
-import org.stillroom.model.number.Rational;
 import org.stillroom.model.reading.LineKind;
 import org.stillroom.model.reading.Reading;
 import org.stillroom.model.reading.ReadingLine;
@@ -36,8 +35,6 @@ import org.stillroom.reading.grammar.RecipeReader;
  * for the N recipes of half A with the most errors, {@code --all} for both halves.
  */
 public final class ProseBenchmark {
-
-    private static final double ENOUGH = 0.5;
 
     private ProseBenchmark() {}
 
@@ -116,7 +113,7 @@ public final class ProseBenchmark {
         vessel(truth, reading, tallies, errors);
         garnish(truth, reading, tallies, errors);
         ice(truth, reading, tallies, errors);
-        String serves = text(truth, "serves");
+        String serves = TruthLine.text(truth, "serves");
         String read = reading.serves().map(s -> s.low().toString()).orElse("");
         single("serves", read, serves, read.equals(serves), tallies, errors);
         return errors;
@@ -141,116 +138,53 @@ public final class ProseBenchmark {
         }
     }
 
-    private record Pair(int read, int truth, double overlap, int distance) {}
-
     private static void lines(
             JsonNode truth, Reading reading, Map<String, Tally> tallies, List<String> errors) {
-        List<ReadingLine> read =
-                reading.lines().stream().filter(l -> l.kind() != LineKind.ALTERNATIVE).toList();
-        List<JsonNode> lines = new ArrayList<>();
-        truth.get("lines")
-                .forEach(
-                        l -> {
-                            if (!"alternative".equals(text(l, "k"))) {
-                                lines.add(l);
-                            }
-                        });
-        List<Pair> pairs = pairs(read, lines);
-        boolean[] readUsed = new boolean[read.size()];
-        boolean[] truthUsed = new boolean[lines.size()];
-        int matched = 0;
+        List<TruthLine> read = reading.lines().stream().map(TruthLine::of).toList();
+        read = read.stream().filter(l -> !l.isAlternative()).toList();
+        List<TruthLine> lines =
+                TruthLine.ofProse(truth).stream().filter(l -> !l.isAlternative()).toList();
+        List<LinePairs.Pair> pairs = LinePairs.of(read, lines);
         int linked = 0;
         int kinds = 0;
-        for (Pair pair : pairs) {
-            if (readUsed[pair.read()] || truthUsed[pair.truth()]) {
-                continue;
-            }
-            readUsed[pair.read()] = true;
-            truthUsed[pair.truth()] = true;
-            matched++;
-            ReadingLine r = read.get(pair.read());
-            JsonNode t = lines.get(pair.truth());
-            boolean link = amount(r).equals(amount(t));
-            linked += link ? 1 : 0;
-            kinds += r.kind().word().equals(text(t, "k")) ? 1 : 0;
-            if (!link) {
-                errors.add(
-                        "amount of "
-                                + text(t, "i")
-                                + ": true "
-                                + amount(t)
-                                + ", read "
-                                + amount(r));
-            }
-            if (!r.kind().word().equals(text(t, "k"))) {
-                errors.add(
-                        "kind of "
-                                + text(t, "i")
-                                + ": true "
-                                + text(t, "k")
-                                + ", read "
-                                + r.kind().word());
-            }
+        for (LinePairs.Pair pair : pairs) {
+            TruthLine r = read.get(pair.read());
+            TruthLine t = lines.get(pair.truth());
+            linked += differs("amount", t, t.amount(), r.amount(), errors) ? 0 : 1;
+            kinds += differs("kind", t, t.kind(), r.kind(), errors) ? 0 : 1;
         }
-        report(read, lines, readUsed, truthUsed, errors);
-        tally(tallies, "ingredients").add(read.size(), lines.size(), matched);
+        report(read, lines, pairs, errors);
+        tally(tallies, "ingredients").add(read.size(), lines.size(), pairs.size());
         tally(tallies, "quantities").add(read.size(), lines.size(), linked);
-        tally(tallies, "kinds of matched").add(matched, matched, kinds);
+        tally(tallies, "kinds of matched").add(pairs.size(), pairs.size(), kinds);
+    }
+
+    private static boolean differs(
+            String what, TruthLine line, String truth, String read, List<String> errors) {
+        if (truth.equals(read)) {
+            return false;
+        }
+        errors.add(what + " of " + line.ingredient() + ": true " + truth + ", read " + read);
+        return true;
     }
 
     private static void report(
-            List<ReadingLine> read,
-            List<JsonNode> lines,
-            boolean[] readUsed,
-            boolean[] truthUsed,
+            List<TruthLine> read,
+            List<TruthLine> lines,
+            List<LinePairs.Pair> pairs,
             List<String> errors) {
         for (int i = 0; i < lines.size(); i++) {
-            if (!truthUsed[i]) {
-                errors.add("missed " + amount(lines.get(i)) + " " + text(lines.get(i), "i"));
+            int at = i;
+            if (pairs.stream().noneMatch(p -> p.truth() == at)) {
+                errors.add("missed " + lines.get(i).amount() + " " + lines.get(i).ingredient());
             }
         }
         for (int i = 0; i < read.size(); i++) {
-            if (!readUsed[i]) {
-                errors.add("invented " + amount(read.get(i)) + " " + read.get(i).ingredientName());
+            int at = i;
+            if (pairs.stream().noneMatch(p -> p.read() == at)) {
+                errors.add("invented " + read.get(i).amount() + " " + read.get(i).ingredient());
             }
         }
-    }
-
-    private static List<Pair> pairs(List<ReadingLine> read, List<JsonNode> lines) {
-        List<Pair> pairs = new ArrayList<>();
-        for (int i = 0; i < read.size(); i++) {
-            for (int j = 0; j < lines.size(); j++) {
-                double overlap = overlap(read.get(i).ingredientName(), text(lines.get(j), "i"));
-                if (overlap >= ENOUGH) {
-                    double same = amount(read.get(i)).equals(amount(lines.get(j))) ? 0.01 : 0;
-                    pairs.add(new Pair(i, j, overlap + same, Math.abs(i - j)));
-                }
-            }
-        }
-        pairs.sort(
-                Comparator.comparingDouble((Pair x) -> -x.overlap())
-                        .thenComparingInt(Pair::distance));
-        return pairs;
-    }
-
-    private static double overlap(String a, String b) {
-        List<String> left = LineBenchmark.words(a);
-        List<String> right = LineBenchmark.words(b);
-        long both = left.stream().distinct().filter(right::contains).count();
-        long sizes = left.stream().distinct().count() + right.stream().distinct().count();
-        return sizes == 0 ? 0 : 2.0 * both / sizes;
-    }
-
-    private static String amount(ReadingLine line) {
-        return line.amount().quantity().map(Rational::toString).orElse("")
-                + "–"
-                + line.amount().quantityMax().map(Rational::toString).orElse("")
-                + " "
-                + line.measure();
-    }
-
-    private static String amount(JsonNode line) {
-        return text(line, "q") + "–" + text(line, "qmax") + " " + text(line, "m");
     }
 
     private static void steps(
@@ -278,11 +212,11 @@ public final class ProseBenchmark {
                         .map(v -> v.word())
                         .filter(w -> !w.endsWith("shaker") && !w.endsWith("mixing glass"))
                         .orElse("");
-        String should = text(truth, "vessel");
+        String should = TruthLine.text(truth, "vessel");
         single("vessel", read, should, head(read).equals(head(should)), tallies, errors);
     }
 
-    private static String head(String phrase) {
+    static String head(String phrase) {
         List<String> words = LineBenchmark.words(phrase);
         String last = words.isEmpty() ? "" : words.get(words.size() - 1);
         String single = last.replaceAll("(?<=gl)asses$", "ass").replaceAll("(?<=[^s])s$", "");
@@ -301,7 +235,10 @@ public final class ProseBenchmark {
         List<String> left = new ArrayList<>(read);
         int both = 0;
         for (String g : should) {
-            Optional<String> match = left.stream().filter(r -> overlap(r, g) >= ENOUGH).findFirst();
+            Optional<String> match =
+                    left.stream()
+                            .filter(r -> LinePairs.overlap(r, g) >= LinePairs.ENOUGH)
+                            .findFirst();
             if (match.isPresent()) {
                 left.remove(match.get());
                 both++;
@@ -315,18 +252,13 @@ public final class ProseBenchmark {
 
     private static void ice(
             JsonNode truth, Reading reading, Map<String, Tally> tallies, List<String> errors) {
-        String should = text(truth, "ice");
+        String should = TruthLine.text(truth, "ice");
         boolean inside = !should.isEmpty() && !should.equals("around") && !should.equals("without");
         boolean read = reading.lines().stream().anyMatch(l -> l.kind() == LineKind.ICE);
         tally(tallies, "ice").add(read ? 1 : 0, inside ? 1 : 0, read && inside ? 1 : 0);
         if (read != inside) {
             errors.add("ice: true “" + should + "”, read " + read);
         }
-    }
-
-    private static String text(JsonNode node, String field) {
-        JsonNode value = node.get(field);
-        return value == null || value.isNull() ? "" : Folding.foldWord(value.asText());
     }
 
     private static void print(String half, Map<String, Tally> tallies) {
