@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.stillroom.ingredients.ThesaurusEdit.AddLabel;
 import org.stillroom.ingredients.ThesaurusEdit.AddSense;
 import org.stillroom.ingredients.ThesaurusEdit.Merge;
+import org.stillroom.ingredients.ThesaurusEdit.RemoveLabel;
 import org.stillroom.ingredients.ThesaurusEdit.Split;
 
 /** Writes edits as named values and reads them back; lists are parted by line feeds. */
@@ -44,6 +45,8 @@ final class EditValues {
                             e.kind().word(),
                             "language",
                             e.language());
+            case RemoveLabel e ->
+                    values("edit", "remove-label", "sense", e.sense(), "label", e.text());
             case Merge e -> values("edit", "merge", "from", e.from(), "into", e.into());
             case Split e ->
                     values(
@@ -72,6 +75,10 @@ final class EditValues {
         return switch (v.getOrDefault("edit", "")) {
             case "add-sense" -> addSense(v);
             case "add-label" -> addLabel(v);
+            case "remove-label" ->
+                    has(v, "sense", "label")
+                            ? Optional.of(new RemoveLabel(v.get("sense"), v.get("label")))
+                            : Optional.empty();
             case "merge" ->
                     has(v, "from", "into")
                             ? Optional.of(new Merge(v.get("from"), v.get("into")))

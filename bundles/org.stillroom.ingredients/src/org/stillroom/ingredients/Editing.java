@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import org.stillroom.ingredients.ThesaurusEdit.AddLabel;
 import org.stillroom.ingredients.ThesaurusEdit.AddSense;
 import org.stillroom.ingredients.ThesaurusEdit.Merge;
+import org.stillroom.ingredients.ThesaurusEdit.RemoveLabel;
 import org.stillroom.ingredients.ThesaurusEdit.Split;
 import org.stillroom.ingredients.knowledge.Knowledge;
 import org.stillroom.ingredients.knowledge.LabelRow;
@@ -36,6 +37,7 @@ final class Editing {
         return switch (edit) {
             case AddSense e -> addSense(e);
             case AddLabel e -> addLabel(e);
+            case RemoveLabel e -> removeLabel(e);
             case Merge e -> merge(e);
             case Split e -> split(e);
         };
@@ -74,6 +76,36 @@ final class Editing {
         }
         List<LabelRow> labels = new ArrayList<>(rows.labels());
         labels.add(label(rows.current(edit.sense()), edit.text(), edit.kind(), edit.language()));
+        return with(rows.senses(), labels, rows.moved());
+    }
+
+    private Knowledge removeLabel(RemoveLabel edit) {
+        if (!exists(edit.sense())) {
+            return rows;
+        }
+        String sense = rows.current(edit.sense());
+        String wanted = edit.text().strip();
+        List<LabelRow> labels = new ArrayList<>();
+        for (LabelRow row : rows.labels()) {
+            boolean gone =
+                    rows.current(row.sense()).equals(sense)
+                            && row.label().kind() != Label.Kind.PREFERRED
+                            && !wanted.equalsIgnoreCase(rows.senses().get(sense).label())
+                            && row.label().text().equalsIgnoreCase(wanted);
+            if (!gone) {
+                labels.add(row);
+            }
+        }
+        if (labels.size() == rows.labels().size()) {
+            problems.add(
+                    Problem.warning(
+                            "",
+                            "The sense "
+                                    + sense
+                                    + " has no such name that could be taken away; the one that is"
+                                    + " shown has to stay.",
+                            "Take the decision back, or name one of the sense's other names."));
+        }
         return with(rows.senses(), labels, rows.moved());
     }
 

@@ -33,6 +33,9 @@ public final class Thesaurus {
 
     private static final int MOST_CANDIDATES = 8;
 
+    /** Where a library keeps its decisions. */
+    private static final String JOURNAL = "research/journal.jsonl";
+
     private final Knowledge knowledge;
     private final ShippedData data;
     private final SortedMap<String, Sense> senses;
@@ -124,7 +127,18 @@ public final class Thesaurus {
         List<Problem> problems = new ArrayList<>();
         Knowledge rows = knowledge;
         for (ThesaurusEdit edit : edits) {
-            rows = new Editing(rows, problems).apply(edit);
+            List<Problem> wrong = new ArrayList<>();
+            rows = new Editing(rows, wrong).apply(edit);
+            wrong.forEach(
+                    w ->
+                            problems.add(
+                                    new Problem(
+                                            w.severity(),
+                                            JOURNAL,
+                                            w.line(),
+                                            edit.toText(),
+                                            w.reason(),
+                                            w.remedy())));
         }
         return new Loaded(new Thesaurus(rows, data), problems);
     }

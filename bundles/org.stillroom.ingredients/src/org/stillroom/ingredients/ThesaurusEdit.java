@@ -7,7 +7,7 @@ import java.util.SortedMap;
 /**
  * A user’s decision about senses, kept as data and replayed over whatever the program ships.
  *
- * <p>No edit loses a name: merging moves the names of one sense to another, splitting moves some to
+ * <p>No edit but {@link RemoveLabel} takes a name away: merging moves the names of one sense to another, splitting moves some to
  * a new one. To undo an edit, replay the others without it.
  */
 public sealed interface ThesaurusEdit {
@@ -46,6 +46,14 @@ public sealed interface ThesaurusEdit {
             implements ThesaurusEdit {}
 
     /**
+     * A name does not belong to a sense after all; taking the decision back brings it back.
+     *
+     * @param sense id of the sense
+     * @param text the name, not the preferred one
+     */
+    record RemoveLabel(String sense, String text) implements ThesaurusEdit {}
+
+    /**
      * Two senses are one.
      *
      * @param from id of the sense that ceases; it goes on to stand for the other
@@ -73,6 +81,17 @@ public sealed interface ThesaurusEdit {
     /** Returns the edit as named values for the journal. */
     default SortedMap<String, String> toValues() {
         return EditValues.of(this);
+    }
+
+    /** Returns the edit in words. */
+    default String toText() {
+        return switch (this) {
+            case AddSense e -> "add the sense " + e.id() + " (" + e.label() + ")";
+            case AddLabel e -> "add the name “" + e.text() + "” to " + e.sense();
+            case RemoveLabel e -> "take the name “" + e.text() + "” from " + e.sense();
+            case Merge e -> "merge " + e.from() + " into " + e.into();
+            case Split e -> "split " + e.id() + " (" + e.label() + ") off " + e.sense();
+        };
     }
 
     /** Returns the edit of named values, or nothing where they state none. */

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.stillroom.ingredients.ThesaurusEdit.AddLabel;
 import org.stillroom.ingredients.ThesaurusEdit.AddSense;
 import org.stillroom.ingredients.ThesaurusEdit.Merge;
+import org.stillroom.ingredients.ThesaurusEdit.RemoveLabel;
 import org.stillroom.ingredients.ThesaurusEdit.Split;
 import org.stillroom.ingredients.knowledge.Knowledge;
 import org.stillroom.ingredients.knowledge.LabelRow;
@@ -81,12 +82,42 @@ class ThesaurusEditTests {
     }
 
     @Test
+    void aNameThatIsWrongCanBeTakenAwayAndComesBack() {
+        Thesaurus with =
+                shipped.apply(
+                                List.of(
+                                        new AddLabel(
+                                                "curacao",
+                                                "Dockside Orange",
+                                                Label.Kind.ALTERNATIVE,
+                                                "en")))
+                        .thesaurus();
+        Thesaurus.Loaded without =
+                with.apply(List.of(new RemoveLabel("curacao", "dockside orange")));
+        assertTrue(without.problems().isEmpty(), without.problems().toString());
+        assertEquals(shipped.labels("curacao"), without.thesaurus().labels("curacao"));
+        Thesaurus.Loaded refused =
+                shipped.apply(
+                        List.of(
+                                new RemoveLabel(
+                                        "curacao", shipped.sense("curacao").orElseThrow().label()),
+                                new RemoveLabel("curacao", "no such name"),
+                                new RemoveLabel("no-such-sense", "x")));
+        assertEquals(3, refused.problems().size());
+        assertTrue(
+                refused.problems().get(2).words().contains("no-such-sense"),
+                refused.problems().toString());
+        assertEquals(shipped.labels("curacao"), refused.thesaurus().labels("curacao"));
+    }
+
+    @Test
     void editsGoThroughTheJournal() {
         List<ThesaurusEdit> edits =
                 List.of(
                         new AddSense(
                                 "kelp", "kelp", IngredientKind.HERB, List.of("herb"), "a weed"),
                         new AddLabel("kelp", "dulse", Label.Kind.HIDDEN, "ga"),
+                        new RemoveLabel("kelp", "dulse"),
                         new Merge("a", "b"),
                         new Split("tea", "tea-2", "other tea", List.of("x", "y")));
         edits.forEach(e -> assertEquals(e, ThesaurusEdit.fromValues(e.toValues()).orElseThrow()));

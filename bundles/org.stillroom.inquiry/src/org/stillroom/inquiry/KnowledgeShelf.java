@@ -9,8 +9,11 @@ import java.util.List;
 import java.util.Optional;
 import org.stillroom.ingredients.KnowledgeFile;
 import org.stillroom.ingredients.Thesaurus;
+import org.stillroom.ingredients.ThesaurusEdit;
 import org.stillroom.library.LibraryLayout;
+import org.stillroom.library.journal.Journal;
 import org.stillroom.measures.MeasureTable;
+import org.stillroom.model.assertion.Assertion;
 import org.stillroom.model.explain.Problem;
 import org.stillroom.reading.Reader;
 
@@ -28,7 +31,9 @@ final class KnowledgeShelf {
         List<Problem> problems = new ArrayList<>();
         Optional<String> places = file(layout, "places.csv", problems);
         Optional<String> measures = file(layout, "measures.csv", problems);
+        Optional<String> yields = file(layout, "yields.csv", problems);
         List<KnowledgeFile> ingredients = ingredientFiles(layout, problems);
+        List<Assertion> decisions = decisions(layout);
         String digest =
                 Digests.sha256(
                         READER
@@ -37,7 +42,11 @@ final class KnowledgeShelf {
                                 + "\n"
                                 + measures.orElse("")
                                 + "\n"
-                                + ingredients);
+                                + yields.orElse("")
+                                + "\n"
+                                + ingredients
+                                + "\n"
+                                + decisions);
         if (last.isPresent() && last.get().digest().equals(digest)) {
             return last.get();
         }
@@ -52,17 +61,65 @@ final class KnowledgeShelf {
             problems.addAll(more.problems());
             table = more.table();
         }
+        if (yields.isPresent()) {
+            MeasureTable.Extended more = table.withYields("knowledge/yields.csv", yields.get());
+            problems.addAll(more.problems());
+            table = more.table();
+        }
+        Thesaurus thesaurus = thesaurus(ingredients, decisions, problems);
+        Knowledge fresh =
+                new Knowledge(
+                        table, thesaurus, Reader.of(thesaurus, table.words()), problems, digest);
+        last = Optional.of(fresh);
+        return fresh;
+    }
+
+    /** Our senses, then the library's rows, then its decisions, which so outlive our updates. */
+    private Thesaurus thesaurus(
+            List<KnowledgeFile> ingredients, List<Assertion> decisions, List<Problem> problems) {
         Thesaurus thesaurus = shippedThesaurus;
         if (!ingredients.isEmpty()) {
             Thesaurus.Loaded more = thesaurus.with(ingredients);
             problems.addAll(more.problems());
             thesaurus = more.thesaurus();
         }
-        Knowledge fresh =
-                new Knowledge(
-                        table, thesaurus, Reader.of(thesaurus, table.words()), problems, digest);
-        last = Optional.of(fresh);
-        return fresh;
+        if (!decisions.isEmpty()) {
+            Thesaurus.Loaded more = thesaurus.apply(edits(decisions, problems));
+            problems.addAll(more.problems());
+            thesaurus = more.thesaurus();
+        }
+        return thesaurus;
+    }
+
+    private static List<ThesaurusEdit> edits(List<Assertion> decisions, List<Problem> problems) {
+        List<ThesaurusEdit> edits = new ArrayList<>();
+        for (Assertion decision : decisions) {
+            Optional<ThesaurusEdit> edit = ThesaurusEdit.fromValues(decision.values());
+            edit.ifPresent(edits::add);
+            if (edit.isEmpty()) {
+                problems.add(
+                        Problem.warning(
+                                "research/journal.jsonl",
+                                "The decision "
+                                        + decision.id()
+                                        + " about senses says nothing that can be done: "
+                                        + decision.values()
+                                        + ".",
+                                "Take it back, or decide add-sense, add-label, remove-label, merge"
+                                        + " or split."));
+            }
+        }
+        return edits;
+    }
+
+    /** Returns the decisions about senses that stand; faults of the journal are told elsewhere. */
+    private static List<Assertion> decisions(Optional<LibraryLayout> layout) {
+        return layout
+                .map(l -> new Journal(l.research()).standing(new ArrayList<>()))
+                .orElse(List.of())
+                .stream()
+                .filter(d -> d.kind().equals(ThesaurusEdit.ASSERTION_KIND))
+                .toList();
     }
 
     private static List<KnowledgeFile> ingredientFiles(

@@ -1,5 +1,8 @@
 package org.stillroom.inquiry;
 
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
 import org.stillroom.library.Library;
 import org.stillroom.library.LibraryFolder;
 import org.stillroom.library.LibraryLayout;
@@ -11,10 +14,6 @@ import org.stillroom.library.read.SourceReaders;
 import org.stillroom.model.assertion.Assertion;
 import org.stillroom.model.progress.Progress;
 import org.stillroom.model.text.Anchor;
-
-import java.nio.file.Path;
-import java.util.Map;
-import java.util.Optional;
 
 /**
  * A desk on which one library at a time lies open.
@@ -174,7 +173,7 @@ public final class StudyDesk implements Desk, AutoCloseable {
     /** Returns a study with its decisions as they stand in the journal now. */
     private Study decided(Study before) {
         Library library = LibraryFolder.decided(before.library());
-        return new StudyReading(library, before.knowledge(), Optional.of(before))
+        return new StudyReading(library, shelf.of(layout()), Optional.of(before))
                 .read(keeper.orElseThrow(), Progress.SILENT);
     }
 

@@ -92,6 +92,23 @@ public final class MeasureTable {
         return new Extended(new MeasureTable(knowledge.with(more.gazetteer()), book), problems);
     }
 
+    /**
+     * Returns this table with the measurements of a library's {@code knowledge/yields.csv}: what
+     * the user's own fruits and eggs gave.
+     *
+     * @param file the file's name for messages
+     * @param csv its text
+     */
+    public Extended withYields(String file, String csv) {
+        Rows rows = Rows.read(file, csv);
+        OwnYields.Result read = new OwnYields(this).read(rows.rows());
+        List<Problem> problems = new ArrayList<>(rows.problems());
+        problems.addAll(read.problems());
+        return new Extended(
+                new MeasureTable(knowledge.with(read.authorities(), knowledge.words()), book),
+                problems);
+    }
+
     private AuthorityReader reader() {
         return new AuthorityReader(
                 knowledge.units(), knowledge.works(), knowledge.words(), knowledge.places());
