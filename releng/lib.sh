@@ -107,8 +107,8 @@ find_maven() {
   fi
   old=$(command -v mvn || true)
   if [ -z "$old" ]; then
-    install_packages "Maven" maven
-    old=$(command -v mvn) || fail "no Maven found: sudo apt-get install maven"
+    need_packages maven
+    old=$(command -v mvn) || fail "no Maven found: install one of version 3."
   fi
   if is_new_maven "$old"; then
     maven=$old
@@ -128,44 +128,56 @@ find_maven() {
   maven=$own
 }
 
-# Installs Debian packages ($2 ...) needed for $1 if we may; otherwise names the command.
+# Installs these Debian packages if we may; otherwise names the command.
 install_packages() {
-  local purpose=$1
-  shift
-  if [ "$(id -u)" = 0 ] && command -v apt-get >/dev/null; then
-    say "Installing for $purpose: $* ..."
-    mkdir -p "$cache" 2>/dev/null
-    if { apt-get update -qq && DEBIAN_FRONTEND=noninteractive \
-      apt-get install -y -qq --no-install-recommends "$@"; } \
-      </dev/null >"$cache/packages.log" 2>&1; then
-      return 0
-    fi
-    fail "could not install $* for $purpose (see $cache/packages.log): check the network and" \
-      "run: apt-get update && apt-get install $*"
+  if [ "$(id -u)" != 0 ] || ! command -v apt-get >/dev/null; then
+    fail "system packages are missing: run: sudo apt-get install $*"
   fi
-  fail "$purpose is missing: run: sudo apt-get install $*"
+  say "Installing: $* ..."
+  mkdir -p "$cache" 2>/dev/null
+  { apt-get update -qq && DEBIAN_FRONTEND=noninteractive \
+    apt-get install -y -qq --no-install-recommends "$@"; } \
+    </dev/null >"$cache/packages.log" 2>&1 ||
+    fail "could not install $* (see $cache/packages.log): check the network and run:" \
+      "apt-get update && apt-get install $*"
 }
 
 has_library() {
   { ldconfig -p 2>/dev/null || /sbin/ldconfig -p 2>/dev/null; } | grep -q "$1"
 }
 
-# What the windows need beyond Java, on Linux.
-need_window_packages() {
-  [ "$(uname)" = Linux ] || return 0
-  local wanted=()
-  has_library 'libgtk-3\.so' || wanted+=(libgtk-3-0 librsvg2-common)
-  has_library 'libfontconfig\.so' || wanted+=(libfontconfig1)
-  [ -d /usr/share/fonts ] && [ -n "$(ls -A /usr/share/fonts 2>/dev/null)" ] ||
-    wanted+=(fonts-dejavu-core)
-  [ ${#wanted[@]} -eq 0 ] || install_packages "the window toolkit" "${wanted[@]}"
+# Prints the Debian packages that are missing for one purpose.
+missing_packages() {
+  case $1 in
+    maven) # any Maven: it fetches the one that builds
+      [ -x "$cache/tools/apache-maven-$maven_version/bin/mvn" ] || command -v mvn >/dev/null || echo maven
+      ;;
+    windows) # what the window toolkit needs beyond Java
+      has_library 'libgtk-3\.so' || echo libgtk-3-0 librsvg2-common
+      has_library 'libfontconfig\.so' || echo libfontconfig1
+      [ -n "$(ls -A /usr/share/fonts 2>/dev/null)" ] || echo fonts-dejavu-core
+      ;;
+    figures) # the JDK measures text with these, even without a display
+      has_library 'libfontconfig\.so' && has_library 'libfreetype\.so' ||
+        echo libfontconfig1 libfreetype6 fonts-dejavu-core
+      ;;
+    display) # a display that nobody sees, for the window tests
+      command -v Xvfb >/dev/null || echo xvfb xauth
+      command -v xwininfo >/dev/null || echo x11-utils
+      ;;
+  esac
 }
 
-# What a figure needs beyond Java: the JDK measures text with it, even without a display.
-need_figure_packages() {
+# Installs whatever is missing for all of some purposes, or names the one command that does.
+need_packages() {
   [ "$(uname)" = Linux ] || return 0
-  has_library 'libfontconfig\.so' && has_library 'libfreetype\.so' ||
-    install_packages "drawing text" libfontconfig1 libfreetype6 fonts-dejavu-core
+  local purpose wanted=()
+  for purpose in "$@"; do
+    mapfile -t -O ${#wanted[@]} wanted < <(missing_packages "$purpose" | tr ' ' '\n')
+  done
+  [ ${#wanted[@]} -gt 0 ] || return 0
+  mapfile -t wanted < <(printf '%s\n' "${wanted[@]}" | sort -u)
+  install_packages "${wanted[@]}"
 }
 
 # --- the build -----------------------------------------------------------------------------------
@@ -257,11 +269,22 @@ adopt_product() {
   mv "$results/building" "$results/built"
 }
 
-# Builds the product if there is none or something changed.
-build_product() {
+# Sets $work, $results and $product to those of the checkout itself.
+use_checkout() {
   work=$checkout
   results=$work/releng/target
   product=$results/product
+}
+
+# Prints the purpose "maven" unless the product is built already.
+build_needs() {
+  use_checkout
+  product_is_current || echo maven
+}
+
+# Builds the product if there is none or something changed.
+build_product() {
+  use_checkout
   product_is_current && return 0
   choose_work_folder
   product_is_current && return 0

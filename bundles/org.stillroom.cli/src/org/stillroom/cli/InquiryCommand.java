@@ -79,7 +79,23 @@ final class InquiryCommand {
                 ConsoleProgress progress = new ConsoleProgress(terminal.err())) {
             Answer answer = inquiry.answer(desk, arguments(parsed), progress);
             progress.close();
-            return show(answer, parsed);
+            int code = show(answer, parsed);
+            desk.openStudy().ifPresent(study -> mentionOthers(study.problems(), answer));
+            return code;
+        }
+    }
+
+    /** What is wrong elsewhere in the library is counted, so that nobody takes it for whole. */
+    private void mentionOthers(List<Problem> all, Answer answer) {
+        long others = all.stream().filter(p -> !answer.problems().contains(p)).count();
+        if (others > 0) {
+            terminal.err()
+                    .println(
+                            others
+                                    + (others == 1 ? " problem" : " problems")
+                                    + " in this library: “"
+                                    + surroundings.command()
+                                    + " sources” lists what could not be read or done.");
         }
     }
 

@@ -96,8 +96,13 @@ public final class Study implements AutoCloseable {
         List<Problem> all = new ArrayList<>(library.allProblems());
         all.addAll(knowledge.problems());
         books.forEach(b -> all.addAll(b.reading().problems()));
-        all.addAll(keeper.problems());
+        all.addAll(indexProblems());
         return List.copyOf(all);
+    }
+
+    /** Returns why the index is not kept as it should be; empty where it is, or is not yet made. */
+    public List<Problem> indexProblems() {
+        return keeper.problems();
     }
 
     /** Returns the drinks that the versions make. */

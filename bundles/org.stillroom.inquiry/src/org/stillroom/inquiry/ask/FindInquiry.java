@@ -121,7 +121,7 @@ public final class FindInquiry implements Inquiry {
                         .put("total", result.total());
         json.set("hits", hits);
         json.set("facets", facetsJson(result.facets()));
-        return new Answer("Recipes found", blocks, json, List.of());
+        return new Answer("Recipes found", blocks, json, study.indexProblems());
     }
 
     private static List<String> row(Version version, SearchHit hit) {
