@@ -22,7 +22,7 @@ if not defined java (
 )
 
 set "launcher="
-for %%L in ("%here%\plugins\org.eclipse.equinox.launcher_*.jar") do set "launcher=%%L"
+for /f "delims=" %%L in ('dir /b "%here%\plugins\org.eclipse.equinox.launcher_*.jar" 2^>nul') do set "launcher=%here%\plugins\%%L"
 if not defined launcher (
   echo stillroom: this copy is incomplete ^(no launcher in %here%\plugins^): unpack it again. 1>&2
   exit /b 69
@@ -77,8 +77,8 @@ if defined java exit /b 0
 if "%~1"=="" exit /b 0
 if not exist "%~1\bin\java.exe" exit /b 0
 set "found="
-for /f "tokens=2 delims=.=+-" %%V in ('findstr /b "JAVA_VERSION=" "%~1\release" 2^>nul') do set "found=%%~V"
-set "found=%found:"=%"
+for /f "usebackq tokens=1,2 delims==" %%A in ("%~1\release") do if "%%A"=="JAVA_VERSION" set "found=%%~B"
 if not defined found exit /b 0
+for /f "delims=.+-" %%V in ("%found%") do set "found=%%V"
 if %found% geq 21 set "java=%~1\bin\java.exe"
 exit /b 0
