@@ -123,6 +123,38 @@ final class LineageTracerTests {
     }
 
     @Test
+    void whoeverNamesHisSourceIsBelievedThoughHeWordsItAnew() {
+        Version thankful =
+                Samples.version(
+                        "1994 revived",
+                        "1994",
+                        "Ruth Anker",
+                        "Pontoon Cobbler",
+                        "Stir wine and syrup upon crushed ice in any goblet. After Quill.",
+                        Samples.line("wine", "3", "oz", "sherry", Role.WINE, Estimate.exact(90)),
+                        Samples.line(
+                                "syrup", "1/2", "oz", "sugar", Role.SWEET, Estimate.exact(15)));
+        Descent descent = descent(trace(signed("Quill"), copied(), thankful), thankful);
+        assertEquals(Descent.Standing.TAKEN, descent.standing(), descent.toString());
+        assertEquals("1860 signed#1", descent.parent().orElseThrow().id());
+        Descent trade = descent(trace(signed("Quill, cellarman"), copied(), thankful), thankful);
+        assertEquals("1860 signed#1", trade.parent().orElseThrow().id());
+    }
+
+    private static Version signed(String surname) {
+        return Samples.version(
+                "1860 signed",
+                "1860",
+                "Amos " + surname,
+                "Pontoon Cobbler",
+                "Put in a large glass one tablespoonful sugar and two slices orange. Add two"
+                        + " wineglasses sherry, then fill up with shaved ice and shake well.",
+                sugar("one tablespoonful sugar"),
+                orange("two slices orange"),
+                sherry("two wineglasses sherry", "2"));
+    }
+
+    @Test
     void twoEqualSourcesAreTiedAndCountOnceAtTheirRoot() {
         Version reissue =
                 Samples.version(

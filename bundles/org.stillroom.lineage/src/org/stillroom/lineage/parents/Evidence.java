@@ -47,6 +47,9 @@ record Evidence(
     /** Bits for sending the reader to the other text. */
     private static final double CITED = 30;
 
+    /** What unlike words still count where a text says itself whom it follows. */
+    private static final double REWORDED = 0.2;
+
     /** How often a copyist changes a word: the evidence is the mean over these. */
     private static final double[] RATES = {0.03, 0.08, 0.2, 0.4, 0.6};
 
@@ -61,9 +64,7 @@ record Evidence(
         double rest = likelihood(earlier, later, sites, chance, settings, false);
         Proportions proportions = Proportions.between(earlier.amounts(), later.amounts());
         double bits = rest + Math.max(amounts, proportions.bits());
-        bits += later.names(earlier) ? NAMED : 0;
-        bits += later.cites().contains(earlier.id()) ? CITED : 0;
-        bits += order(earlier, later);
+        bits = said(bits + order(earlier, later), earlier, later);
         double reuse = earlier.wording().jaccard(later.wording());
         boolean verbatim =
                 reuse >= VERBATIM && sites.substantive(earlier.tokens(), later.tokens()) < SLIP;
@@ -71,6 +72,13 @@ record Evidence(
         double cost = sites.cost(earlier.tokens(), later.tokens());
         return new Evidence(
                 earlier, sites, chance, bits, cost, ratios, 0, reuse, verbatim, Optional.empty());
+    }
+
+    /** Whoever says himself whom he follows may word it anew: then unlike words say little. */
+    private static double said(double bits, Text earlier, Text later) {
+        double named = later.names(earlier) ? NAMED : 0;
+        double cited = later.cites().contains(earlier.id()) ? CITED : 0;
+        return named + cited + (named + cited > 0 && bits < 0 ? bits * REWORDED : bits);
     }
 
     Evidence returning(int places, double bits) {

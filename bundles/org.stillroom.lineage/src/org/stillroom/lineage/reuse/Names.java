@@ -21,10 +21,17 @@ public final class Names {
     public static Optional<String> author(Source source) {
         return source.bibliography()
                 .author()
-                .map(a -> a.substring(a.strip().lastIndexOf(' ') + 1))
+                .map(a -> surname(a.strip()))
                 .map(a -> Folding.foldWord(a).toLowerCase(Locale.ROOT))
                 .map(a -> SEPARATOR.matcher(a).replaceAll(""))
                 .filter(a -> a.length() >= SHORTEST && !a.equals(NOBODY));
+    }
+
+    /** The last word before a comma, after which a trade or the given names stand. */
+    private static String surname(String author) {
+        int comma = author.indexOf(',');
+        String name = comma < 0 ? author : author.substring(0, comma).strip();
+        return name.substring(name.lastIndexOf(' ') + 1);
     }
 
     /** Returns which of some surnames stand in a text. */
