@@ -1,6 +1,7 @@
 package org.stillroom.cli;
 
 import java.io.IOException;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -9,6 +10,7 @@ import org.stillroom.inquiry.Arguments;
 import org.stillroom.inquiry.Inquiry;
 import org.stillroom.inquiry.Parameter;
 import org.stillroom.inquiry.StudyDesk;
+import org.stillroom.model.explain.Problem;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
