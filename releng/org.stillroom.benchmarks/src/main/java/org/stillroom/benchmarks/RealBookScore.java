@@ -2,7 +2,6 @@ package org.stillroom.benchmarks;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -13,13 +12,9 @@ import org.stillroom.benchmarks.RealBookTruth.Lines;
 import org.stillroom.benchmarks.RealBookTruth.Recipe;
 import org.stillroom.model.reading.LineKind;
 import org.stillroom.model.reading.Reading;
-import org.stillroom.model.reading.ReadingLine;
-import org.stillroom.model.reading.Reference;
 import org.stillroom.model.reading.Step;
-import org.stillroom.model.source.Witness;
 import org.stillroom.model.spec.Version;
 import org.stillroom.model.text.Folding;
-import org.stillroom.model.text.SourceText;
 
 /** Compares what was read in one published book with its truth, and keeps count. */
 final class RealBookScore {
@@ -36,13 +31,10 @@ final class RealBookScore {
     /** A line that was read, how sure its reader was, and whether all of it is right. */
     private record Claim(double probability, boolean right) {}
 
-    /** A line that was read, and how sure its reader was. */
-    private record Said(TruthLine line, double probability) {}
-
     private final RealBookTruth truth;
+    private final List<Version> versions;
+    private final RealBookBoundaries boundaries;
     private final List<Mistake> mistakes = new ArrayList<>();
-    private final List<Lines> lostStarts = new ArrayList<>();
-    private final List<Integer> falseStarts = new ArrayList<>();
     private final List<Claim> claims = new ArrayList<>();
     private final Map<String, ProseBenchmark.Tally> tallies = new TreeMap<>();
     private int found;
@@ -54,57 +46,25 @@ final class RealBookScore {
     private int kinds;
     private int sureAndWrong;
     private int surelyInvented;
-    private int startsRight;
-    private int startsSaid;
-
-    RealBookScore(RealBookTruth truth) {
-        this.truth = truth;
-    }
 
     /** Compares a book. */
-    void judge(List<Version> versions) {
-        boundaries(versions);
+    RealBookScore(RealBookTruth truth, List<Version> versions) {
+        this.truth = truth;
+        this.versions = versions;
+        this.boundaries = RealBookBoundaries.of(truth, versions);
+        judge();
+    }
+
+    private void judge() {
         Map<String, String> titles = new TreeMap<>();
         versions.forEach(v -> titles.put(v.id(), v.witness().title()));
         for (Recipe recipe : truth.recipes()) {
-            Optional<Version> version = at(recipe, versions);
+            Optional<Version> version = RealBookBoundaries.at(recipe.place(), truth, versions);
             version.ifPresent(v -> recipe(recipe, v, titles));
             if (version.isEmpty()) {
                 missed(recipe);
             }
         }
-    }
-
-    /** Returns the line at which a version starts: that of its title, if it has one. */
-    private static int start(Version version) {
-        SourceText text = version.source().text();
-        Witness witness = version.witness();
-        boolean titled =
-                !witness.titleSpan().isEmpty() && witness.span().contains(witness.titleSpan());
-        return text.lineAt(titled ? witness.titleSpan().start() : witness.span().start());
-    }
-
-    private void boundaries(List<Version> versions) {
-        Set<Lines> taken = new HashSet<>();
-        for (Version version : versions) {
-            int line = start(version);
-            Optional<Lines> place = truth.startOf(line);
-            boolean right = place.map(taken::add).orElse(false);
-            if (right) {
-                startsRight++;
-                startsSaid++;
-            } else if (!truth.isOpen(line)) {
-                startsSaid++;
-                falseStarts.add(line);
-            }
-        }
-        truth.starts().stream().filter(s -> !taken.contains(s)).forEach(lostStarts::add);
-    }
-
-    private Optional<Version> at(Recipe recipe, List<Version> versions) {
-        Lines place = recipe.place();
-        Lines may = truth.startOf(place.from()).orElse(new Lines(place.from(), place.from()));
-        return versions.stream().filter(v -> may.has(start(v))).findFirst();
     }
 
     private void missed(Recipe recipe) {
@@ -122,7 +82,7 @@ final class RealBookScore {
         found++;
         title(recipe, version.witness().title());
         Reading reading = version.reading();
-        lines(recipe, said(reading));
+        lines(recipe, SaidLine.of(reading));
         reference(recipe, reading, titles);
         list(recipe, "steps", reading.steps().stream().map(Step::verb).toList(), 0.2);
         garnish(recipe, reading);
@@ -177,50 +137,10 @@ final class RealBookScore {
         return Folding.foldWord(words).replaceAll("[^\\p{L}\\p{N}]+", " ").strip();
     }
 
-    /**
-     * Returns what was read in the recipe's own words: its lines, and what the words that lean on
-     * another recipe put in the place of an ingredient or add.
-     */
-    private static List<Said> said(Reading reading) {
-        List<Said> said = new ArrayList<>();
-        reading.lines().forEach(l -> said.add(said(l)));
-        reading.reference().ifPresent(r -> edits(r, said));
-        said.removeIf(s -> s.line().isAlternative());
-        return said;
-    }
-
-    private static Said said(ReadingLine line) {
-        return new Said(TruthLine.of(line), line.confidence().probability());
-    }
-
-    private static void edits(Reference reference, List<Said> said) {
-        for (Reference.Edit edit : reference.edits()) {
-            Optional<Said> more =
-                    switch (edit) {
-                        case Reference.Edit.Add add -> Optional.of(said(add.line()));
-                        case Reference.Edit.Replace swap ->
-                                Optional.of(
-                                        new Said(
-                                                unstated(swap.to()),
-                                                reference.confidence().probability()));
-                        case Reference.Edit.Remove gone -> Optional.empty();
-                    };
-            more.filter(m -> said.stream().noneMatch(s -> alike(s, m))).ifPresent(said::add);
-        }
-    }
-
-    private static TruthLine unstated(String ingredient) {
-        return new TruthLine("measured", "", "", "unstated", "", ingredient);
-    }
-
-    private static boolean alike(Said one, Said other) {
-        double overlap = LinePairs.overlap(one.line().ingredient(), other.line().ingredient());
-        return overlap >= LinePairs.ENOUGH;
-    }
-
-    private void lines(Recipe recipe, List<Said> said) {
+    private void lines(Recipe recipe, List<SaidLine> said) {
         List<TruthLine> lines = recipe.lines();
-        List<LinePairs.Pair> pairs = LinePairs.of(said.stream().map(Said::line).toList(), lines);
+        List<LinePairs.Pair> pairs =
+                LinePairs.of(said.stream().map(SaidLine::line).toList(), lines);
         boolean[] readUsed = new boolean[said.size()];
         boolean[] truthUsed = new boolean[lines.size()];
         int linked = 0;
@@ -244,8 +164,8 @@ final class RealBookScore {
     }
 
     /** Judges two lines that stand for each other; returns whether number and measure agree. */
-    private boolean pair(Recipe recipe, TruthLine truth, Said said) {
-        TruthLine read = said.line();
+    private boolean pair(Recipe recipe, TruthLine truth, SaidLine said) {
+        TruthLine read = said.against(truth);
         double probability = said.probability();
         boolean quantity =
                 truth.quantity().equals(read.quantity())
@@ -275,7 +195,7 @@ final class RealBookScore {
         return words.containsAll(wanted) && words.size() <= wanted.size() + 1;
     }
 
-    private void invented(Recipe recipe, Said said) {
+    private void invented(Recipe recipe, SaidLine said) {
         claims.add(new Claim(said.probability(), false));
         surelyInvented += said.probability() >= SURE ? 1 : 0;
         wrong(
@@ -358,11 +278,7 @@ final class RealBookScore {
         System.out.println(truth.book());
         Figures.printShare("labelled recipes found at their place", found, truth.recipes().size());
         Figures.printShare("titles right, of those found", titlesRight, titled);
-        double precision = startsRight / (double) Math.max(1, startsSaid);
-        double recall = startsRight / (double) Math.max(1, truth.starts().size());
-        Figures.print("boundaries, precision", precision, "of " + startsSaid);
-        Figures.print("boundaries, recall", recall, "of " + truth.starts().size());
-        Figures.print("boundaries, F1", 2 * precision * recall / (precision + recall), "");
+        boundaries.print();
         tallies.forEach((facet, t) -> Figures.print(facet + ", F1", t.f1(), counts(t)));
         Figures.printShare("quantity exact, of lines matched", quantities, paired);
         Figures.printShare("measure right, of lines matched", measures, paired);
@@ -394,8 +310,7 @@ final class RealBookScore {
 
     /** Prints all wrong boundaries, and the worst misreadings in normalised words. */
     void printWorst(int count) {
-        System.out.println("Recipes that are not found: " + lostStarts);
-        System.out.println("Recipes seen where none starts, at the lines " + falseStarts);
+        boundaries.printWrong();
         System.out.println("Worst misreadings in " + truth.book());
         mistakes.stream()
                 .sorted(

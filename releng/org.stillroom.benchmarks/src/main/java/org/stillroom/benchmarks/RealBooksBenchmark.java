@@ -62,8 +62,7 @@ public final class RealBooksBenchmark {
             for (RealBookTruth book : truth) {
                 for (BookStudy read : study.books()) {
                     if (read.source().id().startsWith(book.book())) {
-                        RealBookScore score = new RealBookScore(book);
-                        score.judge(read.versions());
+                        RealBookScore score = new RealBookScore(book, read.versions());
                         score.print();
                         if (worst > 0) {
                             score.printWorst(worst);
