@@ -10,11 +10,17 @@ import org.stillroom.model.spec.Version;
  * @param support how likely it is the nearest source in this library, 0 to 1; the candidates of one
  *     version and the case of none of them sum to 1
  * @param cost edits that lead from it to the later version, weighted, in edits
+ * @param copied whether the words themselves show it, not only that the later one names its source
  * @param nearVerbatim whether the later version is a reprint but for accidentals
  * @param reasons what speaks for it and against it, in words
  */
 public record Candidate(
-        Version parent, double support, double cost, boolean nearVerbatim, List<String> reasons) {
+        Version parent,
+        double support,
+        double cost,
+        boolean copied,
+        boolean nearVerbatim,
+        List<String> reasons) {
 
     /** Keeps the reasons as an unchangeable list. */
     public Candidate {

@@ -21,7 +21,8 @@ public record Lineage(Drink drink, List<Descent> descents) {
      * Returns for each version's id the id of the version at the root of its line of copies.
      *
      * <p>Reprints and versions taken from another lead up to it; all versions of one root count as
-     * one independent witness. A version that is tied between two of one root belongs to that root:
+     * one independent witness. A version that names its source but is worded anew stands for itself:
+     * its proportions are its own. A version that is tied between two of one root belongs to that root:
      * whichever it was taken from, it is no new witness.
      */
     public Map<String, String> roots() {
@@ -37,7 +38,7 @@ public record Lineage(Drink drink, List<Descent> descents) {
         if (descent == null || steps > byId.size()) {
             return id;
         }
-        if (descent.parent().isPresent()) {
+        if (descent.parent().isPresent() && descent.candidates().get(0).copied()) {
             return root(descent.parent().get().id(), byId, steps + 1);
         }
         if (descent.standing() == Descent.Standing.TIED && descent.candidates().size() > 1) {

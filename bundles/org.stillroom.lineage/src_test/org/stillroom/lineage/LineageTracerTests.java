@@ -134,9 +134,12 @@ final class LineageTracerTests {
                         Samples.line("wine", "3", "oz", "sherry", Role.WINE, Estimate.exact(90)),
                         Samples.line(
                                 "syrup", "1/2", "oz", "sugar", Role.SWEET, Estimate.exact(15)));
-        Descent descent = descent(trace(signed("Quill"), copied(), thankful), thankful);
+        Lineage lineage = trace(signed("Quill"), copied(), thankful);
+        Descent descent = descent(lineage, thankful);
         assertEquals(Descent.Standing.TAKEN, descent.standing(), descent.toString());
         assertEquals("1860 signed#1", descent.parent().orElseThrow().id());
+        assertEquals(
+                thankful.id(), lineage.roots().get(thankful.id()), "its proportions are its own");
         Descent trade = descent(trace(signed("Quill, cellarman"), copied(), thankful), thankful);
         assertEquals("1860 signed#1", trade.parent().orElseThrow().id());
     }

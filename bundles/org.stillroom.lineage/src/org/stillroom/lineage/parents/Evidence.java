@@ -15,6 +15,7 @@ import org.stillroom.lineage.collation.Token;
  * @param earlier the candidate
  * @param sites where the two agree
  * @param chance for each place of the later text how often independent recipes agree there
+ * @param copied whether the words speak for it by themselves, or send the reader to it
  * @param bits the evidence, in bits; below 0 it speaks against
  * @param cost changes in edits
  * @param ratios ingredients in the same proportions though in other measures
@@ -27,6 +28,7 @@ record Evidence(
         Text earlier,
         Sites sites,
         double[] chance,
+        boolean copied,
         double bits,
         double cost,
         int ratios,
@@ -64,14 +66,26 @@ record Evidence(
         double rest = likelihood(earlier, later, sites, chance, settings, false);
         Proportions proportions = Proportions.between(earlier.amounts(), later.amounts());
         double bits = rest + Math.max(amounts, proportions.bits());
-        bits = said(bits + order(earlier, later), earlier, later);
+        bits += order(earlier, later);
+        boolean copied = bits > 0 || later.cites().contains(earlier.id());
+        bits = said(bits, earlier, later);
         double reuse = earlier.wording().jaccard(later.wording());
         boolean verbatim =
                 reuse >= VERBATIM && sites.substantive(earlier.tokens(), later.tokens()) < SLIP;
         int ratios = proportions.bits() > amounts ? proportions.alike() : 0;
         double cost = sites.cost(earlier.tokens(), later.tokens());
         return new Evidence(
-                earlier, sites, chance, bits, cost, ratios, 0, reuse, verbatim, Optional.empty());
+                earlier,
+                sites,
+                chance,
+                copied,
+                bits,
+                cost,
+                ratios,
+                0,
+                reuse,
+                verbatim,
+                Optional.empty());
     }
 
     /** Whoever says himself whom he follows may word it anew: then unlike words say little. */
@@ -86,6 +100,7 @@ record Evidence(
                 earlier,
                 sites,
                 chance,
+                copied,
                 this.bits - bits,
                 cost,
                 ratios,
@@ -104,6 +119,7 @@ record Evidence(
                 earlier,
                 sites,
                 chance,
+                copied,
                 blend.bits(),
                 cost,
                 ratios,

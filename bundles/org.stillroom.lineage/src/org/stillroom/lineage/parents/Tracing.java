@@ -78,6 +78,7 @@ public final class Tracing {
                             versions.get(e.earlier().id()),
                             r.support(),
                             e.cost(),
+                            e.copied(),
                             e.verbatim(),
                             Reasons.of(
                                     e,
