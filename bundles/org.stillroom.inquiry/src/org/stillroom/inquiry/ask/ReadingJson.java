@@ -141,6 +141,11 @@ final class ReadingJson {
                                 Json.object().put("op", "add").put("to", x.line().text());
                         case Reference.Edit.Remove x ->
                                 Json.object().put("op", "remove").put("from", x.ingredient());
+                        case Reference.Edit.Change x ->
+                                Json.object()
+                                        .put("op", "amount")
+                                        .put("from", x.ingredient())
+                                        .put("to", x.words());
                     });
         }
         node.set("edits", edits);

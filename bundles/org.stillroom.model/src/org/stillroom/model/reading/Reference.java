@@ -44,5 +44,19 @@ public record Reference(
 
         /** A line left out. */
         record Remove(String ingredient) implements Edit {}
+
+        /**
+         * Another amount of the same ingredient.
+         *
+         * @param ingredient its name, or {@link #ALL} where every amount changes
+         * @param words the change as worded (“half the quantity”, “two dashes”)
+         * @param line the line as it becomes; empty where the words do not say how much, or where
+         *     every line changes
+         */
+        record Change(String ingredient, String words, Optional<ReadingLine> line) implements Edit {
+
+            /** Stands for every ingredient of the recipe. */
+            public static final String ALL = "all";
+        }
     }
 }

@@ -12,9 +12,16 @@ final class BareNames {
     private final Passage p;
     private final NameParser names;
     private final KindRule kinds;
+    private final AmountParser amounts;
     private final boolean lineMode;
 
-    BareNames(Vocabulary words, Passage passage, NameParser names, boolean lineMode) {
+    BareNames(
+            Vocabulary words,
+            Passage passage,
+            NameParser names,
+            AmountParser amounts,
+            boolean lineMode) {
+        this.amounts = amounts;
         this.words = words;
         this.p = passage;
         this.names = names;
@@ -84,6 +91,11 @@ final class BareNames {
         while (p.at(at).isMark(',') || words.has("and", p.word(at))) {
             int next = at + 1;
             next = words.has("and", p.word(next)) ? next + 1 : next;
+            Optional<Quantity> amount = amounts.parse(next).filter(Quantity::hasMeasure);
+            if (amount.isPresent() && more > 0 && !names.parse(amount.get().next()).isPresent()) {
+                at = amount.get().next();
+                continue;
+            }
             Optional<Name> name = names.parse(next).filter(Name::known);
             if (name.isEmpty()) {
                 return false;

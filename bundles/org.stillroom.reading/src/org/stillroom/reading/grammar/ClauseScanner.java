@@ -61,7 +61,7 @@ final class ClauseScanner {
                                         || thesaurus.longest(passage, i).isPresent());
         this.kinds = new KindRule(words, passage);
         this.parties = new ServesFinder(words, passage);
-        this.bare = new BareNames(words, passage, names, lineMode);
+        this.bare = new BareNames(words, passage, names, amounts, lineMode);
     }
 
     /**
@@ -216,6 +216,7 @@ final class ClauseScanner {
         boolean iced = !words.has("ice-verb-not", lastVerb) || role == Role.NONE;
         boolean told = !found.deeds.isEmpty();
         Optional<Draft> alone = fresh ? bare.alone(i, told, found.drafts) : Optional.empty();
+        lastInverse |= alone.isPresent();
         return alone.or(() -> bare.at(i, role, fresh, sequel, iced, found.drafts))
                 .map(this::accept)
                 .orElse(i);

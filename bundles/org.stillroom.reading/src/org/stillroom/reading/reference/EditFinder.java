@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
 final class EditFinder {
 
     private static final String N =
-            "((?:(?! for | instead| in (?:the )?(?:place|lieu|room|stead)| vice "
+            "((?:(?! for | being | replacing | read | instead| in (?:the )?(?:place|lieu|room|stead)| vice "
                     + "| with | but | and (?:no|omit|leave|drop|add|for) )[^,;:.()§]){2,60}?)";
     private static final String END =
             "(?= ?(?:$|[,;:.()§])| and | but | with (?!the )| in (?:all )?other| instead| otherwise"
@@ -21,8 +21,8 @@ final class EditFinder {
                     + "(?:but |and |only |with |by |use |using |put |put in |of |taking |take |employ(?:ing)? )*"
                     + "(?:the |that )?";
     private static final String INSTEAD =
-            "(?: being| is| are)?(?: used| put| taken| added)? (?:instead of|in (?:the )?(?:place|lieu|room|stead) of"
-                    + "|in exchange for|rather than|vice|where that has|takes? the place of"
+            "(?: being| is| are)?(?: used| put| taken| added)? (?:(?<=used |put |taken )for|instead of|in (?:the )?(?:place|lieu|room|stead) of"
+                    + "|in exchange for|rather than|vice|substituted for|replacing|where that has|takes? the place of"
                     + "|taking the place of) (?:the |that of |so much of the |so much |using )*";
 
     private record Rule(RawEdit.Op op, Pattern pattern, int from, int to) {}
@@ -38,6 +38,35 @@ final class EditFinder {
                                     + END,
                             2,
                             1),
+                    rule(
+                            RawEdit.Op.REPLACE,
+                            "(?:^|[,;.§] ?|\\bwith |\\bbut |\\band )(?:the )?"
+                                    + N
+                                    + " (?:being |is |are |to be )?(?:replaced by|changed (?:to|for)"
+                                    + "|exchanged for|giving (?:place|way) to) (?:the )?"
+                                    + N
+                                    + END,
+                            1,
+                            2),
+                    rule(
+                            RawEdit.Op.REPLACE,
+                            "\\b(?:us(?:e|ing)|put(?:ting)?|tak(?:e|ing)) (?:the )?"
+                                    + N
+                                    + " (?:in )?(?:the )?§+(?: recipe| receipt)? ?(?:instead of"
+                                    + "|in (?:the )?(?:place|lieu|room|stead) of|for) (?:the )?"
+                                    + N
+                                    + END,
+                            2,
+                            1),
+                    rule(
+                            RawEdit.Op.REPLACE,
+                            "\\bfor (?:the )?"
+                                    + N
+                                    + " (?:read|put|use|take|write|substitute) (?:the )?"
+                                    + N
+                                    + END,
+                            1,
+                            2),
                     rule(
                             RawEdit.Op.REPLACE,
                             "\\bsubstitution of(?: the)? " + N + " for (?:the )?" + N + END,
@@ -82,18 +111,31 @@ final class EditFinder {
                             0),
                     rule(
                             RawEdit.Op.AMOUNT,
-                            "\\b(?:doubl(?:e|ing)|twice|half|treble)(?: the quantity of)? (?:the |as much (?:of )?(?:the )?)?"
+                            "\\b(?:(?:doubl(?:e|ing)|twice|treble|thrice)(?: the quantity of)? (?:the |as much (?:of )?(?:the )?)?"
+                                    + "|half (?:the quantity of |as much (?:of )?)?(?:the |as much (?:of )?(?:the )?))"
                                     + N
                                     + END,
                             1,
                             -1),
                     rule(
                             RawEdit.Op.AMOUNT,
-                            "\\b(?:and |allow(?:ing)? |, |§ )((?:half an? |an? |one |two |three )[a-z]+ (?:more|less))(?: of)? "
+                            "(?:\\band |\\ballow(?:ing)? |, |§ |\\bwith )((?:half an? |an? (?:half|third|quarter|fourth)"
+                                    + " of an? |an? |one |two |three )[a-z]+ (?:more|less))(?: of)? "
                                     + N
                                     + "(?= is | to |"
                                     + END.substring(3),
                             2,
+                            1),
+                    rule(
+                            RawEdit.Op.AMOUNT,
+                            "\\b((?:two|three|four|five|six|eight|ten|twelve|twenty) times) (?:the )?(?=§)",
+                            0,
+                            1),
+                    rule(
+                            RawEdit.Op.AMOUNT,
+                            "(?:§ ?,? ?|\\b)((?:using|use|in|taking|all in|but in|but) equal (?:parts|quantities|proportions))"
+                                    + "(?= ?(?:$|[,;.]))",
+                            0,
                             1),
                     rule(RawEdit.Op.AMOUNT, "\\b(more|less|extra)(?: of)? " + N + END, 2, 1),
                     rule(RawEdit.Op.ADD, "\\bto which " + N + " (?:is|are|may be) added", 0, 1),
@@ -115,6 +157,14 @@ final class EditFinder {
                     rule(
                             RawEdit.Op.ADD,
                             "\\bwith (?:the )?" + N + " (?:added|also|too|besides|in addition)",
+                            0,
+                            1),
+                    rule(
+                            RawEdit.Op.ADD,
+                            "\\b(?:(?:put|throw|pour|stir|drop|dash|shake)(?:ting|ing)? in"
+                                    + "|(?:finish(?:ing)?|with) (?:a )?float of|float(?:ing)?) (?:the )?"
+                                    + N
+                                    + END,
                             0,
                             1),
                     rule(RawEdit.Op.WITH, OPEN + N + " instead", 0, 1),
@@ -141,8 +191,9 @@ final class EditFinder {
 
     private static final Pattern LEADING =
             Pattern.compile(
-                    "^(?:and|but|with|taking|using|use|put|put in|the|of|allow|allowing|by|only|employ|or"
-                            + "|adding|add|in|made|it|make|take|, )(?: |$)");
+                    "^(?:and|but|with|taking|using|use|put|put in|putting|the|of|allow|allowing|by|only|employ|or"
+                            + "|adding|add|in|made|it|make|take|substituting|except that|except|having"
+                            + "|sweetened with|flavou?red with|let|that|, )(?: |$)");
 
     /** Words that a pattern catches and that name nothing to drink. */
     private static final Pattern IDLE =
@@ -150,9 +201,12 @@ final class EditFinder {
                     "^(?:much|difference|more|less|boil(?:ed|ing)?|shak(?:e|en)|stir(?:red)?|strain(?:ed)?"
                             + "|serve[d]?|freeze|frozen|a (?:long|tall|small|large|thin) glass|equal parts"
                             + "|everything|straws?|a spoon|spoon|hot|cold|care|that|this|these|it|them"
-                            + "|little|some|same|any|all|not|quite|well|ice in|as .*)$"
+                            + "|little|some|same|any|all|not|quite|well|ice in|having|sugared|frosted|as .*)$"
                             + "|^(?:boiled|stirred|shaken|served|strained|mixed|in place|it |so |a smaller"
                             + "|a larger|exception|addition)\\b");
+
+    private static final Pattern MEASURED =
+            Pattern.compile("^(?:an?|one|two|three|four|five|six|half|\\d[\\d/]*) [a-z-]+ of ");
 
     private EditFinder() {}
 
@@ -192,10 +246,10 @@ final class EditFinder {
                         new RawEdit(
                                 RawEdit.Op.REPLACE,
                                 m.group(2).strip(),
-                                m.group(1).strip(),
+                                bare(m.group(1)),
                                 m.start(),
                                 m.end(2),
-                                m.start(1)));
+                                m.start(1) + m.group(1).indexOf(bare(m.group(1)))));
                 blot(rest, m.start(1), m.end(2));
                 m.reset(rest.toString());
             } else {
@@ -215,7 +269,8 @@ final class EditFinder {
             StringBuilder rest,
             Predicate<String> inBase,
             List<RawEdit> found) {
-        String from = rule.from > 0 ? bare(m.group(rule.from)) : "";
+        boolean whole = rule.op == RawEdit.Op.AMOUNT && rule.from == 0;
+        String from = rule.from > 0 ? bare(m.group(rule.from)) : whole ? "all" : "";
         String to = rule.to > 0 ? bare(m.group(rule.to)) : "";
         if (rule.to < 0) {
             to =
@@ -240,6 +295,7 @@ final class EditFinder {
         boolean list =
                 rule.op == RawEdit.Op.REMOVE
                         || rule.op == RawEdit.Op.ADD
+                        || rule.op == RawEdit.Op.AMOUNT
                         || rule.op == RawEdit.Op.WITH;
         while (list && end < rest.length()) {
             Matcher more = MORE.matcher(rest.substring(end));
@@ -248,7 +304,8 @@ final class EditFinder {
             }
             String word = bare(more.group(1));
             boolean remove = rule.op == RawEdit.Op.REMOVE;
-            RawEdit.Op op = remove ? RawEdit.Op.REMOVE : RawEdit.Op.ADD;
+            RawEdit.Op next = rule.op == RawEdit.Op.AMOUNT ? RawEdit.Op.WITH : RawEdit.Op.ADD;
+            RawEdit.Op op = remove ? RawEdit.Op.REMOVE : next;
             found.add(
                     new RawEdit(
                             op,
@@ -266,9 +323,12 @@ final class EditFinder {
         String words = more.group(1).strip();
         boolean order =
                 words.matches(
-                        "(?:add|omit|leav|with|us|serve|drop|no|put|twice|half|doubl|otherwise|allow|stir|shak|strain|made|mix).*");
+                        "(?:add|omit|leav|with|put|tak|only|mak|us|serve|drop|no|put|twice|half|doubl|otherwise|allow|stir|shak|strain|made|mix).*");
         if (order) {
             return false;
+        }
+        if (op == RawEdit.Op.AMOUNT) {
+            return MEASURED.matcher(words).find();
         }
         return op == RawEdit.Op.REMOVE
                 ? inBase.test(words) && !more.group().contains("an ")

@@ -3,7 +3,9 @@ package org.stillroom.reading.reference;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import org.stillroom.model.number.Rational;
 import org.stillroom.model.reading.Amount;
 import org.stillroom.model.reading.Doubt;
@@ -11,7 +13,9 @@ import org.stillroom.model.reading.Ingredient;
 import org.stillroom.model.reading.ReadingLine;
 import org.stillroom.model.reading.Reference.Edit;
 import org.stillroom.model.text.FoldedText;
+import org.stillroom.model.text.Folding;
 import org.stillroom.model.text.Span;
+import org.stillroom.reading.cut.TitleKey;
 
 /**
  * Applies the changes of a reference to the lines of the other recipe.
@@ -20,6 +24,22 @@ import org.stillroom.model.text.Span;
  * fit the other recipe is a doubt.
  */
 final class EditPlan {
+
+    /** Words that tell what to do, or in what, and are no ingredient. */
+    private static final Pattern NO_NAME =
+            Pattern.compile(
+                    "\\b(?:into|it|them|glass(?:es)?|tumbler|goblet|cup|spoon|strain(?:ed)?|fill(?:ed|ing)?"
+                            + "|top|serve[d]?|stir(?:red)?|shak(?:e|en)|having|that|which|is|are|be|before|after"
+                            + "|until|till|when|while|very|quite|more|less|other|others|manner|way|case)\\b");
+
+    /** What a recipe calls the fruit that its title has named. */
+    private static final Set<String> NAMELESS =
+            Set.of("juice", "fruit", "berries", "the fruit", "the juice", "peel", "flowers");
+
+    private static final Pattern GENERIC = Pattern.compile("^(?:wine|spirits?|liquor|alcohol)$");
+    private static final Pattern ALL =
+            Pattern.compile(
+                    "^(?:(?:the )?(?:quantit|amount|proportion|measure)|all\\b|everything|every ingredient)");
 
     private final List<ReadingLine> lines;
     private final List<ReadingLine> added = new ArrayList<>();
@@ -80,6 +100,88 @@ final class EditPlan {
         }
     }
 
+    /**
+     * Exchanges what gives the other recipe its name, where only the titles say so: “Quince Water:
+     * as Apple Water”.
+     */
+    void exchangeByTitle(String own, String other) {
+        List<String> mine = different(own, other);
+        List<String> theirs = different(other, own);
+        boolean exchanged = edits.stream().anyMatch(e -> e instanceof Edit.Replace);
+        if (exchanged || mine.size() != 1 || theirs.size() != 1) {
+            return;
+        }
+        int at = naming(theirs.get(0));
+        String name = asWritten(mine.get(0));
+        Optional<ReadingLine> named = reader.apply(name).stream().findFirst();
+        boolean thing =
+                named.flatMap(ReadingLine::ingredient)
+                        .filter(i -> !i.senses().isEmpty())
+                        .isPresent();
+        if (at >= 0 && (thing || categories.of(name).isPresent())) {
+            ReadingLine line = lines.get(at);
+            edits.add(new Edit.Replace(line.ingredientName(), name));
+            Ingredient ingredient =
+                    named.flatMap(ReadingLine::ingredient)
+                            .map(i -> new Ingredient(i.name(), line.span(), i.senses(), List.of()))
+                            .orElse(new Ingredient(name, line.span(), List.of(), List.of()));
+            lines.set(at, withIngredient(line, ingredient));
+        }
+    }
+
+    /** Returns the form of a title's word that the recipe's own words have, “bullaces”. */
+    private String asWritten(String word) {
+        Set<String> key = TitleKey.of(word).words();
+        for (String written : folded.folded().split("[^\\p{L}]+")) {
+            if (written.startsWith(word.substring(0, Math.min(3, word.length())))
+                    && TitleKey.of(written).words().equals(key)) {
+                return written;
+            }
+        }
+        return word;
+    }
+
+    /** Returns the line that a title's word names, or that is left nameless for it: “juice”. */
+    private int naming(String word) {
+        Set<String> sought = TitleKey.of(word).words();
+        int bare = -1;
+        for (int i = 0; i < lines.size(); i++) {
+            String name = lines.get(i).ingredientName();
+            if (TitleKey.of(name).words().containsAll(sought)) {
+                return i;
+            }
+            bare = NAMELESS.contains(name) ? i : bare;
+        }
+        return bare;
+    }
+
+    /** Returns the words of one title that the other has not, in lower case. */
+    private static List<String> different(String title, String other) {
+        Set<String> known = TitleKey.of(other).words();
+        List<String> rest = new ArrayList<>();
+        for (String word : Folding.foldWord(title).split("[^\\p{L}]+")) {
+            Set<String> key = TitleKey.of(word).words();
+            if (!key.isEmpty() && !known.containsAll(key)) {
+                rest.add(word);
+            }
+        }
+        return rest;
+    }
+
+    private static ReadingLine withIngredient(ReadingLine line, Ingredient ingredient) {
+        return new ReadingLine(
+                line.text(),
+                line.span(),
+                line.kind(),
+                line.amount(),
+                line.measure(),
+                line.size(),
+                Optional.of(ingredient),
+                line.amountSpan(),
+                line.confidence(),
+                List.of());
+    }
+
     /** Returns the line that words name, or -1. */
     int find(String words) {
         int best = -1;
@@ -100,6 +202,7 @@ final class EditPlan {
             Optional<String> category = categories.of(raw.from());
             at = category.map(this::only).orElse(-1);
         }
+        at = at < 0 ? first(raw.from()) : at;
         if (at < 0) {
             missing(
                     raw,
@@ -123,9 +226,12 @@ final class EditPlan {
         boolean exact =
                 same >= 0 && Categories.agreement(name, lines.get(same).ingredientName()) == 3;
         if (exact && measured) {
-            edits.add(new Edit.Remove(lines.get(same).ingredientName()));
-            edits.add(new Edit.Add(to));
-            lines.set(same, withAmount(lines.get(same), to));
+            ReadingLine changed = withAmount(lines.get(same), to);
+            edits.add(new Edit.Change(changed.ingredientName(), raw.to(), Optional.of(changed)));
+            lines.set(same, changed);
+            return;
+        }
+        if (exact) {
             return;
         }
         int at = same >= 0 ? same : categories.of(name).map(this::likely).orElse(-1);
@@ -172,6 +278,20 @@ final class EditPlan {
         return found;
     }
 
+    /** “The wine” means the first of several wines. */
+    private int first(String words) {
+        if (!GENERIC.matcher(words).matches()) {
+            return -1;
+        }
+        Optional<String> category = categories.of(words);
+        for (int i = 0; category.isPresent() && i < lines.size(); i++) {
+            if (categories.of(lines.get(i).ingredientName()).equals(category)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
     private void add(RawEdit raw) {
         ReadingLine line = read(raw.to(), raw.toStart());
         edits.add(new Edit.Add(line));
@@ -198,8 +318,13 @@ final class EditPlan {
 
     /** “Half the gentian”, “twice the sugar”, “reduce bourbon to 1 oz.”. */
     private void amount(RawEdit raw) {
+        if (ALL.matcher(raw.from()).find()) {
+            scaleAll(raw);
+            return;
+        }
         int at = find(raw.from());
         if (at < 0) {
+            edits.add(new Edit.Change(raw.from(), raw.to(), Optional.empty()));
             doubt(
                     raw,
                     "The amount of “"
@@ -226,14 +351,25 @@ final class EditPlan {
         } else if (moreOrLess(raw, line).isPresent()) {
             changed = moreOrLess(raw, line).get();
         } else {
+            edits.add(new Edit.Change(line.ingredientName(), raw.to(), Optional.empty()));
             doubt(
                     raw,
                     "The words change an amount (“" + raw.to() + "”) without saying to how much.");
             return;
         }
-        edits.add(new Edit.Remove(line.ingredientName()));
-        edits.add(new Edit.Add(changed));
+        edits.add(new Edit.Change(line.ingredientName(), raw.to(), Optional.of(changed)));
         lines.set(at, changed);
+    }
+
+    /** “Using half the quantities”: every number of the other recipe times a factor. */
+    private void scaleAll(RawEdit raw) {
+        edits.add(new Edit.Change(Edit.Change.ALL, raw.to(), Optional.empty()));
+        Optional<Rational> factor = factor(raw.to());
+        if (factor.isEmpty()) {
+            doubt(raw, "The words change every amount without saying to how much.");
+            return;
+        }
+        lines.replaceAll(l -> times(l, factor.get()));
     }
 
     /** “Half a pound more”: the sum or the rest, where both amounts are of one measure. */
@@ -338,6 +474,7 @@ final class EditPlan {
             }
         }
         String name = words.replaceAll("^(?:the|an?|some|of) ", "").strip();
+        name = NO_NAME.matcher(name).find() || name.split(" ").length > 4 ? "" : name;
         Ingredient ingredient = new Ingredient(name, printed, List.of(), List.of());
         return new ReadingLine(
                 words,

@@ -1,9 +1,11 @@
 package org.stillroom.reading.reference;
 
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Finds the words by which a recipe sends the reader to another one.
@@ -14,6 +16,7 @@ final class MentionFinder {
 
     static final int REACH = 700;
     private static final int SHORT = 45;
+    private static final int BRIEF = 30;
 
     /** Orders that take over one step of another recipe, not the drink. */
     private static final Pattern STEP =
@@ -33,7 +36,8 @@ final class MentionFinder {
                     "\\b(?:same as|like|as in|as for|as|see|from|of|to|in|for)? ?(?:the )?"
                             + "(?:no|number|recipe no|receipt no|recipe|receipt)[.,]? ?(\\d{1,4})\\b"
                             + "|\\b(?:same as|made like|made as|as in|see) (\\d{1,4})\\b(?! ?(?:oz|lb))"
-                            + "|\\b(?:as|like|from) (\\d{1,4})(?=[,;.]| with| but| using)");
+                            + "|\\b(?:as|like|from) (\\d{1,4})(?=[,;.]| with| but| using)"
+                            + "|^\\((\\d{1,4})\\)");
     private static final Pattern TITLE =
             Pattern.compile(
                     "\\b(?:same (?:way |manner )?as(?: for| in| with)?|comme|wie|como|igual que|as you (?:do|would)|exactly as|just as|as for"
@@ -60,7 +64,7 @@ final class MentionFinder {
             Pattern.compile("^(?:edition|chapter|volume|part|book|work|page|table|paragraph)\\b");
     private static final Pattern SAME =
             Pattern.compile(
-                    "^(?:ditto|do\\.|idem|dito)\\b|\\bditto\\b(?=[,.; ]|$)"
+                    "^(?:ditto|idem|dito)\\b|^(?:do|id)\\.(?=[ ,;]|$)|\\bditto\\b(?=[,.; ]|$)"
                             + "|\\b(?:in )?(?:exactly |precisely |just |much )*(?:the )?same "
                             + "(?:way|manner|fashion|style|potion|sort of drink)\\b|\\bin like manner\\b"
                             + "|\\b(?:otherwise |precisely |exactly )*the same\\b(?= ?[,.;:]| with| but"
@@ -91,6 +95,11 @@ final class MentionFinder {
     /** Before a single word these name what goes into the glass, not a recipe. */
     private static final Pattern THING = Pattern.compile("^(?:into|from|in|of|to|is|are|the)\\b");
 
+    /** Words before a title that only compare or name it. */
+    private static final Pattern COMPARED =
+            Pattern.compile(
+                    "\\b(?:than|called|call it|unlike|not|prefer|call this)(?: an?| the)? ?$");
+
     private static final Pattern SAME_EARLY =
             Pattern.compile(
                     "^.{0,30}?\\bsame\\b(?! (?:quantit|amount|weight|proportion|measure|size|bulk|glass"
@@ -99,6 +108,11 @@ final class MentionFinder {
             Pattern.compile(
                     "^(?:with |without |no |add |omit |use |using |only |but |made with |plus |less "
                             + "|double |half the |twice |substitut)|\\binstead\\b| for ");
+    private static final Pattern ONLY_EDIT =
+            Pattern.compile(
+                    "^(?:with(?:out)? [^,;]{3,30}(?:added|instead|omitted|left out)|omit|leave out|less the"
+                            + "|but |only |no [^,;.]{3,25}[.;,] ?[^,;.]{3,25} (?:for|instead)"
+                            + "|swap|exchange|change the|double the|halve the|twice the)");
     private static final Pattern LETTER =
             Pattern.compile(
                     "^(?:as |see |like |same as |the same as )?([a-z])(?=,? (?:with|but|without|using"
@@ -113,7 +127,7 @@ final class MentionFinder {
             Pattern.compile(
                     "^[a-z0-9'’\\- ]{3,60}?(?=,|;|:| made | and | served | having | on | minus | less "
                             + "| with | without | plus | topped | but | in a | using "
-                            + "| to which | is made into | made with |\\.$)");
+                            + "| to which | is made into | made with |\\.$|\\. )");
 
     private final TitleIndex titles;
 
@@ -133,6 +147,7 @@ final class MentionFinder {
                 .or(() -> lettered(body, from))
                 .or(() -> opening(body, from))
                 .or(() -> loose(body, from))
+                .or(() -> anywhere(body, printed, from))
                 .or(() -> before(body, SAME_EARLY, 1))
                 .or(() -> editAlone(body, folded.length()))
                 .or(() -> variant(body, folded.length(), from));
@@ -156,7 +171,10 @@ final class MentionFinder {
         Matcher m = NUMBER.matcher(body);
         while (m.find()) {
             String number =
-                    m.group(1) != null ? m.group(1) : m.group(2) != null ? m.group(2) : m.group(3);
+                    Stream.of(m.group(1), m.group(2), m.group(3), m.group(4))
+                            .filter(Objects::nonNull)
+                            .findFirst()
+                            .orElseThrow();
             boolean inTitle =
                     m.group(1) != null
                             && m.start() > 0
@@ -318,6 +336,9 @@ final class MentionFinder {
         while (m.find()) {
             boolean early = m.start() < 60 || countWords(body) <= SHORT;
             String rest = body.substring(m.end()).stripLeading();
+            if (m.group().endsWith("before") && TIME.matcher(rest).find()) {
+                continue;
+            }
             boolean thing =
                     rest.startsWith("mixture")
                             || rest.startsWith("ingredients")
@@ -339,6 +360,12 @@ final class MentionFinder {
         }
         return Optional.empty();
     }
+
+    /** Words after “as before” that make it a time: “as before dinner”. */
+    private static final Pattern TIME =
+            Pattern.compile(
+                    "^(?!with|but|using|only|and|except|substitut|adding|add|in|made|less|without|described"
+                            + "|directed|given|mentioned|stated)[a-z]");
 
     private static int countWords(String body) {
         return body.isBlank() ? 0 : body.strip().split(" ").length;
@@ -375,12 +402,33 @@ final class MentionFinder {
         while (at < body.length() && m.find(at)) {
             for (int end : ends(body, m.end())) {
                 String words = body.substring(m.end(), end);
-                boolean thing = !words.contains(" ") && THING.matcher(m.group()).find();
+                boolean thing =
+                        !words.contains(" ") && THING.matcher(m.group()).find()
+                                || COMPARED.matcher(body.substring(0, m.start())).find();
                 if (!thing && !isStock(words) && titles.exact(words, from).isPresent()) {
                     return Optional.of(mention(body, m.end(), m.start(), end, from));
                 }
             }
             at = m.start() + 1;
+        }
+        return Optional.empty();
+    }
+
+    /** A whole title in a few words, of several words or printed with a capital. */
+    private Optional<Mention> anywhere(String body, String printed, int from) {
+        if (countWords(body) > BRIEF) {
+            return Optional.empty();
+        }
+        for (int at = 0; at < body.length(); at++) {
+            boolean starts = isName(body.charAt(at)) && (at == 0 || !isName(body.charAt(at - 1)));
+            for (int end : starts ? ends(body, at) : new int[0]) {
+                String words = body.substring(at, end);
+                boolean told = words.contains(" ") || at > 0 && namesSomething(words, printed);
+                boolean compared = COMPARED.matcher(body.substring(0, at)).find();
+                if (told && !compared && !isStock(words) && titles.exact(words, from).isPresent()) {
+                    return Optional.of(mention(body, at, at, end, from));
+                }
+            }
         }
         return Optional.empty();
     }
@@ -413,7 +461,8 @@ final class MentionFinder {
     /** A few words of change under a title that varies the one before. */
     private Optional<Mention> variant(String body, int length, int from) {
         boolean brief = length < REACH && countWords(body) <= 14;
-        return brief && titles.variesTheOneBefore(from) && SHORT_EDIT.matcher(body).find()
+        boolean varies = titles.variesTheOneBefore(from) && SHORT_EDIT.matcher(body).find();
+        return from > 0 && brief && (varies || ONLY_EDIT.matcher(body).find())
                 ? Optional.of(new Mention(Mention.Kind.BEFORE, Optional.empty(), 1, 0, 0, true))
                 : Optional.empty();
     }

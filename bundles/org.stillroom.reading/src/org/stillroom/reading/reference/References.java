@@ -35,6 +35,11 @@ public final class References {
     private static final Pattern ABBREVIATED =
             Pattern.compile("\\b(oz|ozs|lb|lbs|tsp|tbsp|dr|drs|pt|qt|gal|gill|jig)\\.");
 
+    private static final Pattern REST =
+            Pattern.compile(
+                    "\\b(?:otherwise|the rest|in (?:all )?other respects|all else|everything else"
+                            + "|the other ingredients|the remaining)\\b");
+
     private final List<Reading> readings;
     private final SourceText text;
     private final Function<String, List<ReadingLine>> reader;
@@ -142,11 +147,21 @@ public final class References {
                         words.span(),
                         mention.name(),
                         List.of(),
-                        List.of(),
+                        asked(words),
                         new Confidence(0.3, List.of(reason)));
         List<Doubt> doubts = new ArrayList<>(words.reading().doubts());
         doubts.add(0, new Doubt(reason, words.span(), 1));
         return with(words.reading(), words.reading().lines(), List.of(), reference, doubts);
+    }
+
+    /** Returns the changes that the words ask for, though no recipe is there to be changed. */
+    private List<Reference.Edit> asked(Words words) {
+        if (!words.mention().whole()) {
+            return List.of();
+        }
+        EditPlan plan = new EditPlan(List.of(), words.folded(), words.offset(), reader);
+        EditFinder.find(marked(words), w -> false).forEach(plan::apply);
+        return plan.edits();
     }
 
     /** A reference that leads back to itself keeps the step that it takes, and takes nothing over. */
@@ -161,7 +176,7 @@ public final class References {
                         words.span(),
                         words.mention().name(),
                         List.of(target.witness().id()),
-                        List.of(),
+                        asked(words),
                         new Confidence(0.3, List.of(reason)));
         List<Doubt> doubts = new ArrayList<>(words.reading().doubts());
         doubts.add(0, new Doubt(reason, words.span(), 1));
@@ -174,6 +189,9 @@ public final class References {
         EditPlan plan = new EditPlan(lines, words.folded(), words.offset(), reader);
         List<RawEdit> edits = mention.whole() ? edits(words, plan, base) : List.of();
         edits.forEach(plan::apply);
+        if (mention.whole()) {
+            plan.exchangeByTitle(words.reading().witness().title(), base.witness().title());
+        }
         List<String> chain = new ArrayList<>();
         chain.add(base.witness().id());
         base.reference().ifPresent(r -> chain.addAll(r.chain()));
@@ -204,16 +222,36 @@ public final class References {
     }
 
     private List<RawEdit> edits(Words words, EditPlan plan, Reading base) {
+        String there = Folding.fold(text.slice(base.witness().body())).folded();
+        List<RawEdit> all = new ArrayList<>(otherwise(words));
+        all.addAll(EditFinder.find(marked(words), w -> plan.find(w) >= 0 || there.contains(w)));
+        return all;
+    }
+
+    /** In “brandy, one jigger; otherwise the same” the lines before stand in for others. */
+    private static List<RawEdit> otherwise(Words words) {
+        String body = words.folded().folded();
+        int from = Math.max(0, words.mention().start() - 30);
+        boolean rest = REST.matcher(body.substring(from, words.mention().end())).find();
+        List<RawEdit> edits = new ArrayList<>();
+        for (ReadingLine line : rest ? words.reading().lines() : List.<ReadingLine>of()) {
+            String text = Folding.fold(line.text()).folded();
+            int at = body.indexOf(text);
+            if (at >= 0 && at + text.length() <= words.mention().start()) {
+                edits.add(new RawEdit(RawEdit.Op.WITH, "", text, at, at + text.length(), at));
+            }
+        }
+        return edits;
+    }
+
+    /** Returns the body with the words of the reference made “§”. */
+    private static String marked(Words words) {
         StringBuilder body = new StringBuilder(words.folded().folded());
         for (int at = words.mention().start(); at < words.mention().end(); at++) {
             body.setCharAt(at, '§');
         }
         body.setLength(Math.min(body.length(), MentionFinder.REACH));
-        String there = Folding.fold(text.slice(base.witness().body())).folded();
-        boolean silent = plan.lines().isEmpty();
-        return EditFinder.find(
-                ABBREVIATED.matcher(body).replaceAll("$1 "),
-                w -> plan.find(w) >= 0 || silent && there.contains(w));
+        return ABBREVIATED.matcher(body).replaceAll("$1 ");
     }
 
     /** The recipe's own lines: not those whose words were part of the reference or a change. */
