@@ -46,6 +46,7 @@ record SaidLine(TruthLine line, double probability, Optional<TruthLine> inherite
                                                 reference.confidence().probability(),
                                                 inherited));
                         case Reference.Edit.Remove gone -> Optional.empty();
+                        case Reference.Edit.Change change -> change.line().map(SaidLine::of);
                     };
             more.filter(m -> said.stream().noneMatch(m::isAlike)).ifPresent(said::add);
         }
