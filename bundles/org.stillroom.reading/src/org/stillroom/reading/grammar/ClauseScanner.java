@@ -27,6 +27,7 @@ final class ClauseScanner {
     private final VerbFinder verbs;
     private final KindRule kinds;
     private final BareNames bare;
+    private final NameCheck check;
     private final ServesFinder parties;
     private final VesselFinder vessels;
     private final boolean lineMode;
@@ -60,6 +61,7 @@ final class ClauseScanner {
                                 words.has("head", passage.word(i))
                                         || thesaurus.longest(passage, i).isPresent());
         this.kinds = new KindRule(words, passage);
+        this.check = new NameCheck(words, passage, thesaurus);
         this.parties = new ServesFinder(words, passage);
         this.bare = new BareNames(words, passage, names, amounts, lineMode);
     }
@@ -340,6 +342,7 @@ final class ClauseScanner {
         if (startsWithOr(draft) && (lineMode || !found.drafts.isEmpty())) {
             draft.kind = LineKind.ALTERNATIVE;
         }
+        check.note(draft);
         found.drafts.add(draft);
         int end = afterwards(draft);
         lastDraftEnd = end;

@@ -74,7 +74,12 @@ final class FillParser {
                 || words.has("size", p.word(at))) {
             at++;
         }
-        Optional<PhraseTable.Match> vessel = words.at("vessel", p, at);
+        boolean definite =
+                words.has("definite", p.word(at - 1)) || words.has("the", p.word(at - 1));
+        Optional<PhraseTable.Match> vessel =
+                definite || words.at("measure", p, at).isEmpty()
+                        ? words.at("vessel", p, at)
+                        : Optional.empty();
         boolean full = words.has("full", p.word(at));
         int next = full ? at + 1 : vessel.map(PhraseTable.Match::next).orElse(at);
         return next == at

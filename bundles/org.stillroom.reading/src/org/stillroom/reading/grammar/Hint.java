@@ -36,6 +36,10 @@ enum Hint {
     SHARE_ALONE("a fraction without a measure is taken for a share"),
     /** A thing that is poured or heaped is counted; a word of measure may be missing. */
     MASS_COUNTED("a number stands before something that is not counted"),
+    /** A word of measure stands inside the name. */
+    MEASURE_IN_NAME("a word of measure stands inside the ingredient’s name"),
+    /** A word of the name is neither in the thesaurus nor printed as a proper name. */
+    STRANGE_WORD("a word of the ingredient’s name is not known"),
     /** Something unknown is counted in running prose; it may be no ingredient. */
     UNKNOWN_COUNTED("something is counted that may be no ingredient"),
     /** “Do.” after a number repeats the measure of the line before. */

@@ -64,6 +64,9 @@ final class InverseParser {
 
     /** Passes over “, the tops only” and “, in powder” between the name and its amount. */
     private int afterRemark(int at) {
+        if (p.at(at).isMark('(') && p.at(at + 2).isMark(')') && p.at(at + 1).isWord()) {
+            return at + 3;
+        }
         if (!p.at(at).isMark(',')
                 || !p.at(at + 1).isWord()
                 || amount(amountStart(at + 1)).isPresent()) {

@@ -22,6 +22,12 @@ final class LineEnds {
                     "ou", "avec", "und", "oder", "mit", "von", "con", "del", "to", "in", "a", "y",
                     "st.");
 
+    /** Words with a small letter that begin a line of a narrow list. */
+    private static final Set<String> OPENING =
+            Set.of(
+                    "juice", "zest", "rind", "peel", "yolk", "yolks", "white", "whites", "half",
+                    "one", "two", "three", "four", "dash", "dashes", "fill", "top", "twist");
+
     private static final int LONGEST_HANGING = 4;
 
     private final SourceText printed;
@@ -85,7 +91,9 @@ final class LineEnds {
         boolean fits = printed.line(line).length() + firstWord + 3 < width;
         int c = start.codePointAt(0);
         boolean fresh = Character.isUpperCase(c) || !Character.isLetter(c);
-        boolean item = listed.get(line) && listed.get(next) && !wraps(line, c);
+        String first = start.substring(0, firstWord).toLowerCase(Locale.ROOT);
+        boolean opens = width < 44 && OPENING.contains(first) && !wraps(line, c);
+        boolean item = opens || listed.get(line) && listed.get(next) && !wraps(line, c);
         return fits && fresh || width < 44 && fresh || item;
     }
 

@@ -164,7 +164,7 @@ public final class ExampleBenchmark {
             tell(
                     where,
                     truth,
-                    "read "
+                    (best.confidence().probability() >= 0.9 ? "sure, and read " : "read ")
                             + best.amount().quantity().map(Rational::toString).orElse("–")
                             + " "
                             + best.measure());
@@ -175,9 +175,9 @@ public final class ExampleBenchmark {
         return Rational.parse(text(truth, "q"));
     }
 
-    /** This truth writes “liqueur-glass” and “spoonful” where the reader has “liqueur glass”, “spoon”. */
+    /** This truth writes “liqueur-glass” and “spoonful” where the reader has “liqueur glass”. */
     private static String measure(String word) {
-        return word.replace('-', ' ').replaceAll("ful$", "");
+        return word.replace('-', ' ').replaceAll("ful$", "").replaceAll("^g$", "gramme");
     }
 
     private void tell(String where, JsonNode truth, String what) {
