@@ -30,7 +30,12 @@ final class BookReader {
         BookMeasures measures = measures(task, read, problems);
         BookReading reading =
                 new BookReading(
-                        source, read.sections(), read.readings(), read.ownMeasures(), problems);
+                        source,
+                        read.sections(),
+                        read.readings(),
+                        read.ownMeasures(),
+                        read.unplaced(),
+                        problems);
         SpecResolver resolver =
                 SpecResolver.forBook(
                         knowledge.measures(),

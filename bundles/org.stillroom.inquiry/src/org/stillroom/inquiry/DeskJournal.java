@@ -1,16 +1,15 @@
 package org.stillroom.inquiry;
 
-import org.stillroom.library.LibraryLayout;
-import org.stillroom.library.journal.Decisions;
-import org.stillroom.library.journal.Hand;
-import org.stillroom.library.journal.Journal;
-import org.stillroom.library.journal.JournalLockedException;
-
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.stillroom.library.LibraryLayout;
+import org.stillroom.library.journal.Decisions;
+import org.stillroom.library.journal.Hand;
+import org.stillroom.library.journal.Journal;
+import org.stillroom.library.journal.JournalLockedException;
 
 /**
  * The journal of the library on a desk; where it cannot be written, it says what would help.

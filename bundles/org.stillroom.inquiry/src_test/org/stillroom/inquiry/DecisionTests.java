@@ -6,16 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.stillroom.library.journal.Hand;
-import org.stillroom.model.assertion.Assertion;
-import org.stillroom.model.progress.Progress;
-import org.stillroom.model.reading.ReadingLine;
-import org.stillroom.model.text.Anchor;
-import org.stillroom.model.text.SourceText;
-import org.stillroom.model.text.Span;
-
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
@@ -28,6 +18,15 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Map;
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.stillroom.library.journal.Hand;
+import org.stillroom.model.assertion.Assertion;
+import org.stillroom.model.progress.Progress;
+import org.stillroom.model.reading.ReadingLine;
+import org.stillroom.model.text.Anchor;
+import org.stillroom.model.text.SourceText;
+import org.stillroom.model.text.Span;
 
 class DecisionTests {
 

@@ -1,12 +1,5 @@
 package org.stillroom.library;
 
-import org.stillroom.library.journal.Journal;
-import org.stillroom.library.read.SourceReader;
-import org.stillroom.library.read.SourceReaders;
-import org.stillroom.model.assertion.Assertion;
-import org.stillroom.model.explain.Problem;
-import org.stillroom.model.progress.Progress;
-
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
@@ -23,6 +16,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.stillroom.library.journal.Journal;
+import org.stillroom.library.read.SourceReader;
+import org.stillroom.library.read.SourceReaders;
+import org.stillroom.model.assertion.Assertion;
+import org.stillroom.model.explain.Problem;
+import org.stillroom.model.progress.Progress;
 
 /**
  * Opens a folder of transcriptions.

@@ -14,16 +14,20 @@ import org.stillroom.model.source.Bibliography;
 import org.stillroom.model.source.Circumstances;
 import org.stillroom.model.source.Source;
 import org.stillroom.model.source.Witness;
+import org.stillroom.model.text.EditedText;
 import org.stillroom.model.text.SourceText;
 import org.stillroom.model.text.Span;
 import org.stillroom.reading.anchor.Decided;
 import org.stillroom.reading.anchor.LineCorrections;
+import org.stillroom.reading.anchor.Readings;
+import org.stillroom.reading.anchor.Unplaced;
 import org.stillroom.reading.cut.BookCutter;
 import org.stillroom.reading.cut.Cut;
 import org.stillroom.reading.cut.CutCorrections;
 import org.stillroom.reading.cut.Furniture;
 import org.stillroom.reading.genre.GenreTeller;
 import org.stillroom.reading.grammar.RecipeReader;
+import org.stillroom.reading.idiom.Idioms;
 import org.stillroom.reading.reference.References;
 import org.stillroom.reading.table.OwnStatement;
 import org.stillroom.reading.table.OwnTableCut;
@@ -31,7 +35,7 @@ import org.stillroom.reading.table.OwnTableFinder;
 
 /**
  * Reads a source: cuts it into recipes, reads each, follows references between them, and carries out
- * what a person decided about cuts and lines.
+ * what a person decided about cuts, lines and the idiom of a book.
  *
  * <p>Immutable, and safe for several threads at once. The same source and decisions give the same
  * reading.
@@ -74,28 +78,32 @@ public final class Reader {
      * @param progress hears one step for each recipe, and can end the work
      */
     public BookReading read(Source source, List<Assertion> decisions, Progress progress) {
-        List<Problem> problems = new ArrayList<>();
+        List<Unplaced> unplaced = new ArrayList<>();
         Decided decided = Decided.about(source, decisions);
+        Idioms idioms = Idioms.of(decided);
         Cut first = cutter.cut(source);
         List<OwnStatement> told = tables.find(source, first);
         Cut untabled = OwnTableCut.apply(first, told, source.text());
-        Cut cut = CutCorrections.apply(untabled, source, decided, problems);
+        Cut cut = CutCorrections.apply(idioms.cut(untabled, source), source, decided, unplaced);
         List<OwnStatement> own = outsideRecipes(told, cut);
         progress.check();
         progress.begin("Reading " + source.bibliography().title(), cut.witnesses().size());
-        SourceText plain = OwnTableCut.blank(Furniture.blank(source.text()), own);
+        SourceText blank = OwnTableCut.blank(Furniture.blank(source.text()), own);
+        EditedText plain = idioms.respelled(blank);
         Circumstances where = source.bibliography().circumstances();
         List<Reading> readings = new ArrayList<>(cut.witnesses().size());
         for (Witness witness : cut.witnesses()) {
-            readings.add(recipe(source.text(), plain, witness, where));
+            Reading read = recipe(source.text(), plain, witness, where);
+            readings.add(idioms.lines(read, source.text()));
             if (readings.size() % CHECK == 0) {
                 progress.step(CHECK);
                 progress.check();
             }
         }
-        List<Reading> corrected = LineCorrections.apply(readings, source, decided, problems);
+        List<Reading> corrected = LineCorrections.apply(readings, source, decided, unplaced);
         List<Reading> linked = link(corrected, source);
-        return new BookReading(source, cut.sections(), linked, own, problems);
+        List<Problem> problems = unplaced.stream().map(Unplaced::problem).toList();
+        return new BookReading(source, cut.sections(), linked, own, unplaced, problems);
     }
 
     /** Rows that a person cut into a recipe are part of that recipe. */
@@ -129,7 +137,8 @@ public final class Reader {
         Cut cut = cutter.cut(source);
         Witness witness =
                 cut.witnesses().size() == 1 ? cut.witnesses().get(0) : Witnesses.whole(source);
-        Reading reading = recipe(source.text(), source.text(), witness, where);
+        EditedText plain = EditedText.of(source.text(), List.of());
+        Reading reading = recipe(source.text(), plain, witness, where);
         return link(List.of(reading), source).get(0);
     }
 
@@ -140,24 +149,41 @@ public final class Reader {
     }
 
     private Reading recipe(
-            SourceText text, SourceText plain, Witness witness, Circumstances where) {
-        Reading r = grammar.read(plain, witness, where);
+            SourceText text, EditedText plain, Witness witness, Circumstances where) {
+        Reading r = grammar.read(plain.text(), respelled(witness, plain), where);
+        boolean edited = !plain.edits().isEmpty();
+        Reading placed = edited ? Readings.placed(r, plain::toBase) : r;
+        boolean same = !edited && plain.text() == text;
         List<ReadingLine> lines =
-                plain == text
-                        ? r.lines()
-                        : r.lines().stream().map(l -> asPrinted(l, text)).toList();
+                same
+                        ? placed.lines()
+                        : placed.lines().stream().map(l -> asPrinted(l, text)).toList();
         return new Reading(
                 witness,
                 genres.tell(witness.title(), text.slice(witness.body())),
                 lines,
-                r.inherited(),
-                r.steps(),
-                r.vessels(),
-                r.serves(),
-                r.reference(),
-                r.temperature(),
-                r.doubts(),
-                r.confidence());
+                placed.inherited(),
+                placed.steps(),
+                placed.vessels(),
+                placed.serves(),
+                placed.reference(),
+                placed.temperature(),
+                placed.doubts(),
+                placed.confidence());
+    }
+
+    private static Witness respelled(Witness w, EditedText plain) {
+        return plain.edits().isEmpty()
+                ? w
+                : new Witness(
+                        w.source(),
+                        w.ordinal(),
+                        w.number(),
+                        w.title(),
+                        plain.toEdited(w.titleSpan()),
+                        plain.toEdited(w.span()),
+                        plain.toEdited(w.body()),
+                        w.page());
     }
 
     /** Returns a line with its words as the page has them, page numbers inside them included. */

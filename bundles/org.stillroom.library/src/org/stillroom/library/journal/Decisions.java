@@ -1,8 +1,5 @@
 package org.stillroom.library.journal;
 
-import org.stillroom.model.assertion.Assertion;
-import org.stillroom.model.text.Anchor;
-
 import java.io.IOException;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -12,6 +9,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.stillroom.model.assertion.Assertion;
+import org.stillroom.model.text.Anchor;
 
 /**
  * Makes decisions and takes them back, one person's hand on one journal.

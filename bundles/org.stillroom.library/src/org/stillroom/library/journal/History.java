@@ -1,7 +1,5 @@
 package org.stillroom.library.journal;
 
-import org.stillroom.model.assertion.Assertion;
-
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
@@ -10,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.stillroom.model.assertion.Assertion;
 
 /**
  * Everything that was ever decided about a library, and what of it stands.

@@ -2,10 +2,6 @@ package org.stillroom.library.journal;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
-
-import org.stillroom.model.assertion.Assertion;
-import org.stillroom.model.explain.Problem;
-
 import java.io.IOException;
 import java.io.InterruptedIOException;
 import java.nio.ByteBuffer;
@@ -25,6 +21,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.stillroom.model.assertion.Assertion;
+import org.stillroom.model.explain.Problem;
 
 /**
  * The append-only record of what people decided about a library.

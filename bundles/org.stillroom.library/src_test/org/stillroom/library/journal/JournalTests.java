@@ -5,15 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.stillroom.model.assertion.Assertion;
-import org.stillroom.model.explain.Problem;
-import org.stillroom.model.text.Anchor;
-import org.stillroom.model.text.SourceText;
-import org.stillroom.model.text.Span;
-
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
@@ -27,6 +18,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.stillroom.model.assertion.Assertion;
+import org.stillroom.model.explain.Problem;
+import org.stillroom.model.text.Anchor;
+import org.stillroom.model.text.SourceText;
+import org.stillroom.model.text.Span;
 
 class JournalTests {
 

@@ -43,19 +43,20 @@ public record Decided(Source source, List<Assertion> decisions) {
         return decisions.stream().filter(a -> a.kind().equals(kind)).toList();
     }
 
-    /** Returns where a decision's words stand now; where they cannot be found, adds a problem. */
-    public Optional<Span> place(Assertion decision, List<Problem> problems) {
+    /** Returns where a decision's words stand now; where they cannot be found, says so. */
+    public Optional<Span> place(Assertion decision, List<Unplaced> unplaced) {
         Optional<Span> span = decision.anchor().flatMap(a -> Reanchoring.find(source.text(), a));
         if (span.isEmpty()) {
-            problems.add(lost(decision));
+            unplaced.add(new Unplaced(decision, lost(decision)));
         }
         return span;
     }
 
-    /** Returns the problem that a decision cannot be carried out, for a reason. */
-    public Problem refused(Assertion decision, Span span, String reason, String remedy) {
-        return Problem.warning(
-                source.id(), source.text().lineAt(span.start()), words(decision), reason, remedy);
+    /** Says that a decision cannot be carried out, for a reason. */
+    public Unplaced refused(Assertion decision, Span span, String reason, String remedy) {
+        int line = source.text().lineAt(span.start());
+        return new Unplaced(
+                decision, Problem.warning(source.id(), line, words(decision), reason, remedy));
     }
 
     private Problem lost(Assertion decision) {
@@ -67,9 +68,9 @@ public record Decided(Source source, List<Assertion> decisions) {
                         .orElse(1),
                 words(decision),
                 "The words that a correction of "
-                        + decision.at()
+                        + decision.at().split("T")[0]
                         + " is about cannot be found again.",
-                "Make the correction again on the words as they stand now, or take it back.");
+                "Place it again on the words as they stand now, or take it back.");
     }
 
     private static String words(Assertion decision) {

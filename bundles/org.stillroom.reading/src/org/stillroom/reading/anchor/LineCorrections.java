@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.stillroom.model.assertion.Assertion;
-import org.stillroom.model.explain.Problem;
 import org.stillroom.model.number.Rational;
 import org.stillroom.model.reading.Amount;
 import org.stillroom.model.reading.Confidence;
@@ -23,8 +22,11 @@ import org.stillroom.model.text.Span;
  *
  * <p>Their values are {@code kind}, {@code quantity}, {@code quantityMax}, {@code measure}, {@code
  * size}, {@code ingredient} and {@code sense}; an empty value takes the part away; {@code action}
- * with the value {@code remove} takes the line away. A correction of words that no line covers adds
- * a line.
+ * with the value {@code remove} takes the line away, with {@code right} it says that the line is
+ * read right. A correction of words that no line covers adds a line.
+ *
+ * <p>With {@code part} the words are no ingredient but a {@code vessel} or a {@code step}, called by
+ * its {@code word}; {@code use} says what a vessel serves for.
  */
 public final class LineCorrections {
 
@@ -34,14 +36,14 @@ public final class LineCorrections {
 
     /** Returns the readings with the corrections carried out. */
     public static List<Reading> apply(
-            List<Reading> readings, Source source, Decided decided, List<Problem> problems) {
+            List<Reading> readings, Source source, Decided decided, List<Unplaced> unplaced) {
         List<Assertion> corrections = decided.ofKind(KIND);
         if (corrections.isEmpty()) {
             return readings;
         }
         List<Reading> corrected = new ArrayList<>(readings);
         for (Assertion correction : corrections) {
-            decided.place(correction, problems)
+            decided.place(correction, unplaced)
                     .ifPresent(
                             span ->
                                     carryOut(
@@ -50,7 +52,7 @@ public final class LineCorrections {
                                             decided,
                                             correction,
                                             span,
-                                            problems));
+                                            unplaced));
         }
         return corrected;
     }
@@ -61,13 +63,13 @@ public final class LineCorrections {
             Decided decided,
             Assertion correction,
             Span span,
-            List<Problem> problems) {
+            List<Unplaced> unplaced) {
         int i = 0;
         while (i < readings.size() && !readings.get(i).witness().span().contains(span)) {
             i++;
         }
         if (i == readings.size()) {
-            problems.add(
+            unplaced.add(
                     decided.refused(
                             correction,
                             span,
@@ -77,7 +79,7 @@ public final class LineCorrections {
         }
         Optional<String> wrong = wrongNumber(correction);
         if (wrong.isPresent()) {
-            problems.add(
+            unplaced.add(
                     decided.refused(
                             correction,
                             span,
@@ -85,8 +87,24 @@ public final class LineCorrections {
                             "Write it as 2, 1/2 or 1 1/2."));
             return;
         }
-        Reading reading = readings.get(i);
-        readings.set(i, withLines(reading, lines(reading.lines(), source, correction, span)));
+        readings.set(i, corrected(readings.get(i), source, correction, span));
+    }
+
+    /** Returns a reading with one correction of words inside it carried out. */
+    public static Reading corrected(
+            Reading reading, Source source, Assertion correction, Span span) {
+        Optional<Reading> part = PartCorrection.corrected(reading, correction, span);
+        if (part.isPresent()) {
+            return part.get();
+        }
+        List<ReadingLine> lines = lines(reading.lines(), source, correction, span);
+        return Readings.with(reading, lines, span);
+    }
+
+    /** Returns the line of a reading that words are mostly about. */
+    public static Optional<ReadingLine> lineAt(Reading reading, Span span) {
+        int at = mostCovered(reading.lines(), span);
+        return at < 0 ? Optional.empty() : Optional.of(reading.lines().get(at));
     }
 
     private static Optional<String> wrongNumber(Assertion correction) {
@@ -117,7 +135,7 @@ public final class LineCorrections {
         return changed;
     }
 
-    private static int mostCovered(List<ReadingLine> lines, Span span) {
+    static int mostCovered(List<ReadingLine> lines, Span span) {
         int best = -1;
         int most = 0;
         for (int i = 0; i < lines.size(); i++) {
@@ -212,20 +230,5 @@ public final class LineCorrections {
                 line.ingredient().map(Ingredient::preparations).orElse(List.of());
         return Optional.of(
                 new Ingredient(words, at, senses.isEmpty() ? kept : senses, preparations));
-    }
-
-    private static Reading withLines(Reading r, List<ReadingLine> lines) {
-        return new Reading(
-                r.witness(),
-                r.genre(),
-                lines,
-                r.inherited(),
-                r.steps(),
-                r.vessels(),
-                r.serves(),
-                r.reference(),
-                r.temperature(),
-                r.doubts(),
-                r.confidence());
     }
 }

@@ -5,21 +5,22 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.stillroom.model.assertion.Assertion;
-import org.stillroom.model.explain.Problem;
 import org.stillroom.model.source.Section;
 import org.stillroom.model.source.Source;
 import org.stillroom.model.source.Witness;
 import org.stillroom.model.text.SourceText;
 import org.stillroom.model.text.Span;
 import org.stillroom.reading.anchor.Decided;
+import org.stillroom.reading.anchor.Unplaced;
 
 /**
  * Carries out what a person decided about a cut: decisions of the kind {@code cut}.
  *
- * <p>Their value {@code action} is {@code split} (a new recipe starts at the words), {@code join}
- * (the recipe at the words belongs to the one before it; words that reach over several recipes join
- * them all), {@code not-a-recipe}, or {@code recipe} (the words are one). {@code title} names the
- * recipe where its first line does not.
+ * <p>Their value {@code action} is {@code split} (a new recipe starts at the words), {@code end}
+ * (the recipe at the words ends with them), {@code join} (the recipe at the words belongs to the
+ * one before it; words that reach over several recipes join them all), {@code not-a-recipe}, {@code
+ * recipe} (the words are one), or {@code title} (the words are the title of the recipe that they
+ * stand in or stand before). {@code title} names the recipe where its first line does not.
  */
 public final class CutCorrections {
 
@@ -28,28 +29,28 @@ public final class CutCorrections {
     private final Source source;
     private final SourceText text;
     private final Decided decided;
-    private final List<Problem> problems;
+    private final List<Unplaced> unplaced;
     private final List<Witness> witnesses;
     private final List<Section> sections;
 
-    private CutCorrections(Cut cut, Source source, Decided decided, List<Problem> problems) {
+    private CutCorrections(Cut cut, Source source, Decided decided, List<Unplaced> unplaced) {
         this.source = source;
         this.text = source.text();
         this.decided = decided;
-        this.problems = problems;
+        this.unplaced = unplaced;
         this.witnesses = new ArrayList<>(cut.witnesses());
         this.sections = new ArrayList<>(cut.sections());
     }
 
     /** Returns a cut with the decisions carried out; what cannot be becomes a problem. */
-    public static Cut apply(Cut cut, Source source, Decided decided, List<Problem> problems) {
+    public static Cut apply(Cut cut, Source source, Decided decided, List<Unplaced> unplaced) {
         List<Assertion> decisions = decided.ofKind(KIND);
         if (decisions.isEmpty()) {
             return cut;
         }
-        CutCorrections corrections = new CutCorrections(cut, source, decided, problems);
+        CutCorrections corrections = new CutCorrections(cut, source, decided, unplaced);
         for (Assertion decision : decisions) {
-            decided.place(decision, problems).ifPresent(at -> corrections.carryOut(decision, at));
+            decided.place(decision, unplaced).ifPresent(at -> corrections.carryOut(decision, at));
         }
         return corrections.result();
     }
@@ -57,16 +58,18 @@ public final class CutCorrections {
     private void carryOut(Assertion decision, Span at) {
         switch (decision.value("action").orElse("")) {
             case "split" -> split(decision, at);
+            case "end" -> end(decision, at);
+            case "title" -> title(decision, at);
             case "join" -> join(decision, at);
             case "not-a-recipe" -> remove(decision, at);
             case "recipe" -> add(decision, at);
             default ->
-                    problems.add(
+                    unplaced.add(
                             decided.refused(
                                     decision,
                                     at,
                                     "A correction of the cut says nothing that can be done.",
-                                    "It may say split, join, not-a-recipe or recipe."));
+                                    "It may say split, end, join, title, not-a-recipe or recipe."));
         }
     }
 
@@ -81,7 +84,7 @@ public final class CutCorrections {
     }
 
     private void refuse(Assertion decision, Span at) {
-        problems.add(
+        unplaced.add(
                 decided.refused(
                         decision,
                         at,
@@ -91,14 +94,77 @@ public final class CutCorrections {
 
     private void split(Assertion decision, Span at) {
         int i = holding(at);
-        if (i < 0 || at.start() <= witnesses.get(i).span().start()) {
-            refuse(decision, at);
+        if (i < 0) {
+            begin(decision, at);
+            return;
+        }
+        if (at.start() <= witnesses.get(i).span().start()) {
             return;
         }
         Witness whole = witnesses.get(i);
         witnesses.set(i, ended(whole, trimmedEnd(whole.span().start(), at.start())));
         witnesses.add(
                 i + 1, made(new Span(at.start(), whole.span().end()), decision, whole.page()));
+    }
+
+    /** A recipe begins where none was: it goes on to the end of its section. */
+    private void begin(Assertion decision, Span at) {
+        int end = text.length();
+        for (Section section : sections) {
+            if (section.span().contains(at.start())) {
+                end = section.span().end();
+            }
+        }
+        for (Witness witness : witnesses) {
+            if (witness.span().start() > at.start()) {
+                end = Math.min(end, witness.span().start());
+            }
+        }
+        Span span = new Span(at.start(), trimmedEnd(at.start(), end));
+        clear(span);
+        witnesses.add(made(span, decision, Optional.empty()));
+        witnesses.sort(Comparator.comparing(Witness::span));
+    }
+
+    private void end(Assertion decision, Span at) {
+        int i = holding(at);
+        if (i < 0) {
+            refuse(decision, at);
+            return;
+        }
+        Witness whole = witnesses.get(i);
+        int end = Math.min(at.end(), whole.span().end());
+        witnesses.set(i, ended(whole, trimmedEnd(whole.span().start(), end)));
+        rest(end, whole.span().end());
+    }
+
+    /** The words become the title; a recipe that starts after them starts with them. */
+    private void title(Assertion decision, Span at) {
+        int i = 0;
+        while (i < witnesses.size() && witnesses.get(i).span().end() <= at.start()) {
+            i++;
+        }
+        if (i == witnesses.size()) {
+            refuse(decision, at);
+            return;
+        }
+        Witness w = witnesses.get(i);
+        Span whole = new Span(Math.min(at.start(), w.span().start()), w.span().end());
+        TitleText words =
+                TitleText.of(text.toString(), text.toIndex(at.start()), text.toIndex(at.end()));
+        int body = whole.start() == at.start() ? at.end() : w.body().start();
+        clear(whole);
+        witnesses.set(
+                i,
+                new Witness(
+                        w.source(),
+                        w.ordinal(),
+                        words.number().or(w::number),
+                        words.words(),
+                        new Span(text.toPlace(words.start()), text.toPlace(words.end())),
+                        whole,
+                        new Span(Math.min(body, whole.end()), whole.end()),
+                        w.page()));
     }
 
     private void join(Assertion decision, Span at) {

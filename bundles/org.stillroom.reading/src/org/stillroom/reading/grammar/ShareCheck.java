@@ -19,6 +19,7 @@ import org.stillroom.model.text.Span;
  */
 final class ShareCheck {
 
+    static final String REASON = "The shares add up to ";
     private static final Rational TOLERANCE = Rational.of(1, 64);
     private static final List<Integer> USUAL = List.of(2, 3, 4, 6, 8, 5, 10, 12, 16);
 
@@ -39,7 +40,7 @@ final class ShareCheck {
             return Optional.empty();
         }
         Span hull = shares.stream().map(ReadingLine::span).reduce(Span::hull).orElseThrow();
-        String reason = "The shares add up to " + sum + ", not to 1" + proposals(shares, gap);
+        String reason = REASON + sum + ", not to 1" + proposals(shares, gap);
         return Optional.of(new Doubt(reason + ".", hull, 0.9));
     }
 

@@ -15,6 +15,7 @@ import org.stillroom.model.explain.Problem;
 import org.stillroom.model.source.Source;
 import org.stillroom.model.text.Span;
 import org.stillroom.reading.anchor.Decided;
+import org.stillroom.reading.anchor.Unplaced;
 
 /**
  * Carries out decisions about the system of measures: those of the kind {@code system}.
@@ -75,7 +76,9 @@ public final class SystemDecisions {
             decide(d, Level.SOURCE);
             return;
         }
-        Optional<Span> at = about.place(d, problems);
+        List<Unplaced> lost = new ArrayList<>();
+        Optional<Span> at = about.place(d, lost);
+        lost.forEach(l -> problems.add(l.problem()));
         boolean line = d.value("level").filter("line"::equals).isPresent();
         at.ifPresent(
                 span ->
