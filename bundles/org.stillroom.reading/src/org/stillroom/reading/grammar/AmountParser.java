@@ -290,7 +290,7 @@ final class AmountParser {
         int at = p.at(i).isMark('.') ? i + 1 : i;
         return words.at("up-to", p, at)
                 .flatMap(m -> signFirst(m.next()).or(() -> numbered(m.next())))
-                .filter(Quantity::hasMeasure)
+                .filter(q -> q.hasMeasure() && !q.isArticle())
                 .map(
                         q ->
                                 new Quantity(
@@ -308,8 +308,9 @@ final class AmountParser {
         return p.at(i).isWord();
     }
 
+    /** German joins measure and thing without “of”, and its plurals have no common ending. */
     private boolean isPlural(int i) {
-        return p.word(i).endsWith("s");
+        return p.word(i).endsWith("s") || words.language().equals("de");
     }
 
     private Optional<Quantity> numbered(int i) {
@@ -368,7 +369,10 @@ final class AmountParser {
         if (m.open()) {
             hints.add(Hint.OPEN_MEASURE);
         }
-        int next = range.next();
+        int next =
+                words.at("more-than", p, range.next())
+                        .map(PhraseTable.Match::next)
+                        .orElse(range.next());
         Optional<Numeral> second =
                 numbers.parse(next)
                         .filter(

@@ -16,6 +16,8 @@ import org.stillroom.model.reading.LineKind;
  */
 final class ClauseScanner {
 
+    private static final int FAR = 9;
+
     private final Vocabulary words;
     private final Passage p;
     private final AmountParser amounts;
@@ -187,7 +189,23 @@ final class ClauseScanner {
                 || words.has("be", p.word(i - 1));
     }
 
+    /** “Mit Sodawasser auffüllen”: the verb of the clause stands last. */
+    private void foresee(int i) {
+        boolean opens = fresh || p.at(i - 1).isMark(',') || words.has("and", p.word(i - 1));
+        if (!opens || !words.has("with-last", p.word(i))) {
+            return;
+        }
+        for (int j = i + 1; j < i + FAR && p.at(j).isWord(); j++) {
+            Optional<String> verb = words.table("verb-last").value(p.word(j));
+            if (verb.isPresent()) {
+                deed(VerbFinder.verb(verb.get(), j, j + 1));
+                return;
+            }
+        }
+    }
+
     private int read(int i) {
+        foresee(i);
         int filled = fill(i);
         if (filled > i) {
             return filled;

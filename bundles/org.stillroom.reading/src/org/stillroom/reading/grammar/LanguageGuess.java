@@ -2,13 +2,15 @@ package org.stillroom.reading.grammar;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.stillroom.model.text.Folding;
 
 /**
  * Tells the language of a passage by its commonest small words.
  *
- * <p>English is assumed unless another language has at least two such words more.
+ * <p>The book's own language, or English where none is declared, is assumed unless another language
+ * has clearly more of such words: two more than English, four more than a declared language.
  */
 final class LanguageGuess {
 
@@ -87,9 +89,12 @@ final class LanguageGuess {
                                     "unas",
                                     "medio"));
 
+    private static final int LEAD_OVER_ENGLISH = 2;
+    private static final int LEAD_OVER_DECLARED = 4;
+
     private LanguageGuess() {}
 
-    static String of(String passage) {
+    static String of(String passage, Optional<String> declared) {
         Map<String, Integer> hits = new HashMap<>();
         String start = passage.length() > 1200 ? passage.substring(0, 1200) : passage;
         for (String word : Folding.foldWord(start).split("[^a-z']+")) {
@@ -100,9 +105,9 @@ final class LanguageGuess {
                         }
                     });
         }
-        int english = hits.getOrDefault("en", 0);
-        String best = "en";
-        int most = english + 1;
+        String best = declared.orElse("en");
+        int lead = declared.isPresent() ? LEAD_OVER_DECLARED : LEAD_OVER_ENGLISH;
+        int most = hits.getOrDefault(best, 0) + lead - 1;
         for (String language : Knowledge.LANGUAGES) {
             if (hits.getOrDefault(language, 0) > most) {
                 best = language;

@@ -81,12 +81,13 @@ public final class RecipeReader {
         return new Scan(words, passage, found, lines);
     }
 
-    /** The language that the book declares, or else the one whose small words stand there. */
+    /** The language that the book declares, unless the small words are clearly of another one. */
     private static String language(SourceText text, Span body, Circumstances where) {
-        return where.language()
-                .map(t -> t.toLowerCase(Locale.ROOT).split("[-_]")[0])
-                .filter(Knowledge.LANGUAGES::contains)
-                .orElseGet(() -> LanguageGuess.of(text.slice(body)));
+        Optional<String> declared =
+                where.language()
+                        .map(t -> t.toLowerCase(Locale.ROOT).split("[-_]")[0])
+                        .filter(Knowledge.LANGUAGES::contains);
+        return LanguageGuess.of(text.slice(body), declared);
     }
 
     /** What one pass found, ready to be made a reading. */

@@ -68,7 +68,7 @@ final class VerbFinder {
                 && !words.has("after-verb", p.word(next));
     }
 
-    private static Verb verb(String value, int from, int to) {
+    static Verb verb(String value, int from, int to) {
         String[] parts = value.split("/");
         boolean named = parts.length > 1 && !parts[1].equals("strict");
         Role role = named ? Role.valueOf(parts[1].toUpperCase(Locale.ROOT)) : Role.NONE;

@@ -17,6 +17,7 @@ import org.stillroom.model.reading.Size;
 /** Finds the amounts and numbers in folded words, in their order. */
 final class Items {
 
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
     private static final int LONGEST = 3;
 
     private static final Pattern TOKEN =
@@ -205,7 +206,8 @@ final class Items {
         if (NUMBERS.contains(text)) {
             return Optional.empty();
         }
-        String plain = text.replace('-', ' ').replace(".", "").replaceAll("\\s+", " ").strip();
+        String plain = text.replace('-', ' ').replace(".", "").strip();
+        plain = BLANKS.matcher(plain).replaceAll(" ");
         String word = labels.get(plain);
         if (word == null && plain.endsWith("s")) {
             word = labels.get(plain.substring(0, plain.length() - 1));

@@ -25,14 +25,34 @@ final class LineTableTests {
     private static final RecipeReader READER = RecipeReader.standard();
 
     static Stream<String> cases() throws IOException {
+        return Stream.concat(rows("lines.txt"), rows("period-lines.txt"));
+    }
+
+    static Stream<String> vague() throws IOException {
+        return rows("vague.txt");
+    }
+
+    private static Stream<String> rows(String file) throws IOException {
         try (BufferedReader in =
                 new BufferedReader(
                         new InputStreamReader(
                                 Objects.requireNonNull(
-                                        LineTableTests.class.getResourceAsStream("lines.txt")),
+                                        LineTableTests.class.getResourceAsStream(file)),
                                 StandardCharsets.UTF_8))) {
             return in.lines().filter(l -> !l.startsWith("#") && !l.isBlank()).toList().stream();
         }
+    }
+
+    /** Words such as “to taste” keep their kind and never become a number. */
+    @ParameterizedTest
+    @MethodSource("vague")
+    void vagueAmountsGetNoNumber(String words) {
+        Circumstances english =
+                new Circumstances(
+                        Optional.empty(), Optional.empty(), Optional.empty(), Optional.of("en"));
+        List<ReadingLine> lines = READER.readLine(words, english);
+        assertFalse(lines.isEmpty(), words);
+        assertEquals(Optional.empty(), lines.get(0).amount().quantity(), words);
     }
 
     @ParameterizedTest
