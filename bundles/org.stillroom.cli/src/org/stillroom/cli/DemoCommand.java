@@ -149,6 +149,7 @@ final class DemoCommand {
                 new Tip("find \"ingredient:gin date:1860/1900\"", "search words and amounts"),
                 new Tip("measure \"2 wineglasses\" --date 1862 --place GB", "what a phrase meant"),
                 new Tip("sources --library YOUR-FOLDER", "your own library"),
+                new Tip("word wineglass --date 1862 --place GB", "who says what of a word"),
                 new Tip("help", "everything else"));
     }
 

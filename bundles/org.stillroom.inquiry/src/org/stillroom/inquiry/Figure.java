@@ -2,6 +2,7 @@ package org.stillroom.inquiry;
 
 import org.stillroom.drift.Drift;
 import org.stillroom.lineage.Lineage;
+import org.stillroom.measures.WordAccount;
 
 /** What a picture shows; how it is drawn is the report's business. */
 public sealed interface Figure {
@@ -11,4 +12,7 @@ public sealed interface Figure {
 
     /** How a drink's proportions moved. */
     record DriftFigure(String drink, Drift drift) implements Figure {}
+
+    /** What is said about a word of measure, over time. */
+    record MeasureFigure(WordAccount account) implements Figure {}
 }

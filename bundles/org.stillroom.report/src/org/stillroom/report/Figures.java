@@ -16,6 +16,7 @@ import javax.imageio.ImageIO;
 import org.stillroom.inquiry.Figure;
 import org.stillroom.report.figure.DriftChart;
 import org.stillroom.report.figure.LineageDrawing;
+import org.stillroom.report.figure.MeasureChart;
 
 /**
  * Draws what inquiries found.
@@ -32,6 +33,7 @@ public final class Figures {
         return switch (figure) {
             case Figure.LineageFigure f -> LineageDrawing.draw(f.lineage(), look);
             case Figure.DriftFigure f -> DriftChart.draw(f.drink(), f.drift(), look);
+            case Figure.MeasureFigure f -> MeasureChart.draw(f.account(), look);
         };
     }
 

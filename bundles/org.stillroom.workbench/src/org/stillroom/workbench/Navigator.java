@@ -4,7 +4,11 @@ import java.util.Optional;
 import org.eclipse.e4.ui.model.application.MApplication;
 import org.eclipse.e4.ui.workbench.modeling.EPartService;
 import org.eclipse.e4.ui.workbench.modeling.EPartService.PartState;
+import org.stillroom.inquiry.AmountReasons;
+import org.stillroom.inquiry.Arguments;
 import org.stillroom.model.explain.Explanation;
+import org.stillroom.model.spec.SpecLine;
+import org.stillroom.model.spec.Version;
 
 /**
  * Leads from one part of the window to another.
@@ -22,8 +26,21 @@ public final class Navigator {
     /** What is explained. */
     public static final String REASON = "org.stillroom.show.reason";
 
-    /** A heading and the explanation under it. */
-    public record Reason(String heading, Explanation explanation) {}
+    /** The word of measure that is explored, with place, date and trade. */
+    public static final String MEASURE = "org.stillroom.show.measure";
+
+    /**
+     * A heading and the explanation under it.
+     *
+     * @param word the word of measure that the amount is told by, with its place, date and trade;
+     *     the names are those of the inquiry “word”
+     */
+    public record Reason(String heading, Explanation explanation, Optional<Arguments> word) {
+        /** Makes a reason that hangs on no single word of measure. */
+        public Reason(String heading, Explanation explanation) {
+            this(heading, explanation, Optional.empty());
+        }
+    }
 
     private final MApplication application;
 
@@ -44,7 +61,28 @@ public final class Navigator {
 
     /** Shows an explanation beside what is being read, without leaving it. */
     public void explain(String heading, Explanation explanation) {
-        show(Parts.EXPLANATION, REASON, new Reason(heading, explanation), PartState.VISIBLE);
+        explain(new Reason(heading, explanation));
+    }
+
+    /** Shows why the amount of a version's line is so, and which word of measure it hangs on. */
+    public void explain(Version version, SpecLine line) {
+        String heading = line.line().text().strip().replace('\n', ' ');
+        explain(new Reason(heading, AmountReasons.line(line), WordOfLine.of(version, line)));
+    }
+
+    /** Shows an explanation beside what is being read, without leaving it. */
+    public void explain(Reason reason) {
+        show(Parts.EXPLANATION, REASON, reason, PartState.VISIBLE);
+    }
+
+    /** Returns what is explained at the moment. */
+    public Optional<Reason> explained() {
+        return Optional.ofNullable((Reason) application.getContext().get(REASON));
+    }
+
+    /** Explores a word of measure across time and place. */
+    public void measure(Arguments word) {
+        show(Parts.MEASURES, MEASURE, word, PartState.ACTIVATE);
     }
 
     /** Brings a part to the front. */

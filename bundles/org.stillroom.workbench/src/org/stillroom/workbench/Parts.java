@@ -23,6 +23,9 @@ public final class Parts {
     /** How a figure came about. */
     public static final String EXPLANATION = "org.stillroom.part.explanation";
 
+    /** A word of measure across time and place. */
+    public static final String MEASURES = "org.stillroom.part.measures";
+
     /** What could not be read. */
     public static final String PROBLEMS = "org.stillroom.part.problems";
 

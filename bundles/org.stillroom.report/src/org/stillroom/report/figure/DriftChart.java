@@ -1,22 +1,11 @@
 package org.stillroom.report.figure;
 
 import java.awt.BasicStroke;
-import java.awt.Font;
-import java.awt.Shape;
-import java.awt.geom.Ellipse2D;
-import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
-import java.text.DecimalFormat;
-import java.text.DecimalFormatSymbols;
-import java.util.List;
-import java.util.Locale;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.block.BlockBorder;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYErrorRenderer;
-import org.jfree.chart.title.LegendTitle;
-import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.data.xy.YIntervalSeries;
 import org.jfree.data.xy.YIntervalSeriesCollection;
 import org.stillroom.drift.Drift;
@@ -35,7 +24,7 @@ public final class DriftChart {
     /** Draws a drift. */
     public static Drawing draw(String drink, Drift drift, Look look) {
         String title = "Shares of the whole over time: " + drink;
-        JFreeChart chart = chart(title, drift, look, Fonts.load());
+        JFreeChart chart = chart(title, drift, look);
         return SvgCanvas.draw(
                 title,
                 description(drift),
@@ -48,42 +37,13 @@ public final class DriftChart {
         return String.join(" ", drift.words());
     }
 
-    private static JFreeChart chart(String title, Drift drift, Look look, Fonts fonts) {
+    private static JFreeChart chart(String title, Drift drift, Look look) {
+        ChartStyle style = new ChartStyle(look);
         YIntervalSeriesCollection data = data(drift);
-        NumberAxis years = axis("year", look, fonts);
-        years.setAutoRangeIncludesZero(false);
-        years.setNumberFormatOverride(
-                new DecimalFormat("0", DecimalFormatSymbols.getInstance(Locale.ROOT)));
-        NumberAxis shares = axis("share of the whole, %", look, fonts);
+        NumberAxis shares = new NumberAxis("share of the whole, %");
+        style.dress(shares);
         shares.setRange(0, 100);
-        XYPlot plot = new XYPlot(data, years, shares, renderer(data, look));
-        plot.setBackgroundPaint(look.paper());
-        plot.setDomainGridlinePaint(look.faint());
-        plot.setRangeGridlinePaint(look.faint());
-        plot.setOutlinePaint(look.faint());
-        Font head = fonts.bold(15);
-        JFreeChart chart = new JFreeChart(title, head, plot, false);
-        chart.setBackgroundPaint(look.paper());
-        chart.getTitle().setPaint(look.ink());
-        LegendTitle legend = new LegendTitle(plot);
-        legend.setPosition(RectangleEdge.BOTTOM);
-        legend.setItemFont(fonts.regular(11));
-        legend.setItemPaint(look.ink());
-        legend.setBackgroundPaint(look.paper());
-        legend.setFrame(BlockBorder.NONE);
-        chart.addLegend(legend);
-        return chart;
-    }
-
-    private static NumberAxis axis(String label, Look look, Fonts fonts) {
-        NumberAxis axis = new NumberAxis(label);
-        axis.setLabelFont(fonts.regular(11));
-        axis.setTickLabelFont(fonts.regular(10));
-        axis.setLabelPaint(look.ink());
-        axis.setTickLabelPaint(look.ink());
-        axis.setAxisLinePaint(look.ink());
-        axis.setTickMarkPaint(look.ink());
-        return axis;
+        return style.chart(title, new XYPlot(data, style.years(), shares, renderer(data, look)));
     }
 
     private static YIntervalSeriesCollection data(Drift drift) {
@@ -119,7 +79,7 @@ public final class DriftChart {
         renderer.setErrorStroke(new BasicStroke(1f));
         for (int i = 0; i < data.getSeriesCount(); i++) {
             renderer.setSeriesPaint(i, look.series(i));
-            renderer.setSeriesShape(i, MARKS.get(i % MARKS.size()));
+            renderer.setSeriesShape(i, ChartStyle.mark(i));
             renderer.setSeriesStroke(i, stroke(i));
         }
         return renderer;
@@ -131,26 +91,5 @@ public final class DriftChart {
         return dash[1] == 0
                 ? new BasicStroke(1.6f)
                 : new BasicStroke(1.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, dash, 0);
-    }
-
-    private static final List<Shape> MARKS =
-            List.of(
-                    new Ellipse2D.Double(-4, -4, 8, 8),
-                    new Rectangle2D.Double(-3.5, -3.5, 7, 7),
-                    polygon(0, -5, 4.5, 4, -4.5, 4),
-                    polygon(0, -5, 5, 0, 0, 5, -5, 0),
-                    polygon(0, 5, 4.5, -4, -4.5, -4),
-                    polygon(-5, -2, 5, -2, 5, 2, -5, 2),
-                    polygon(-2, -5, 2, -5, 2, 5, -2, 5),
-                    polygon(-4, -4, 4, 4, 4, -4, -4, 4));
-
-    private static Shape polygon(double... xy) {
-        Path2D path = new Path2D.Double();
-        path.moveTo(xy[0], xy[1]);
-        for (int i = 2; i < xy.length; i += 2) {
-            path.lineTo(xy[i], xy[i + 1]);
-        }
-        path.closePath();
-        return path;
     }
 }

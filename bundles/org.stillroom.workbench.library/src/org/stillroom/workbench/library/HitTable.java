@@ -1,6 +1,7 @@
 package org.stillroom.workbench.library;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
@@ -62,6 +63,16 @@ final class HitTable {
     /** Calls the consumer with a version's id when its row is opened. */
     void onOpen(Consumer<String> consumer) {
         table.onOpen(row -> consumer.accept(row.target(Shown.class).version()));
+    }
+
+    /** Offers an action on the selected hit's version in the context menu. */
+    void offer(String words, Consumer<String> action) {
+        table.offer(words, row -> action.accept(row.target(Shown.class).version()));
+    }
+
+    /** Returns the id of the version that is selected. */
+    Optional<String> selected() {
+        return table.selection().map(r -> r.target(Shown.class).version());
     }
 
     /** Returns the row of a hit. */

@@ -216,7 +216,7 @@ public final class PagePart {
     }
 
     private void explain(SpecRows.Target target) {
-        navigator.explain(target.line().line().text().replace('\n', ' '), target.line().why());
+        version.ifPresent(v -> navigator.explain(v, target.line()));
     }
 
     /** Reads the page again after the library was read again. */

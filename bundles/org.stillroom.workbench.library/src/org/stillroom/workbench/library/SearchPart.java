@@ -4,6 +4,7 @@ import jakarta.annotation.PostConstruct;
 import jakarta.annotation.PreDestroy;
 import jakarta.inject.Inject;
 import java.util.List;
+import java.util.Optional;
 import org.eclipse.e4.ui.di.Focus;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -13,9 +14,12 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
+import org.stillroom.inquiry.AmountReasons;
 import org.stillroom.inquiry.Study;
 import org.stillroom.model.progress.Progress;
+import org.stillroom.model.spec.Version;
 import org.stillroom.search.SearchResult;
+import org.stillroom.workbench.Explains;
 import org.stillroom.workbench.Lane;
 import org.stillroom.workbench.Navigator;
 import org.stillroom.workbench.OpenLibrary;
@@ -27,7 +31,7 @@ import org.stillroom.workbench.widgets.Names;
 import org.stillroom.workbench.widgets.Sheet;
 
 /** Searches words and specs together; facets keep to a part of what was found. */
-public final class SearchPart {
+public final class SearchPart implements Explains {
     private final Signals signals;
     private static final int MOST = 500;
     private static final int PAUSE_MILLIS = 200;
@@ -74,6 +78,8 @@ public final class SearchPart {
         hits = new HitTable(sides);
         sides.setWeights(24, 76);
         hits.onOpen(navigator::page);
+        hits.offer("Open the page\tEnter", navigator::page);
+        hits.offer("Explain the amounts\tCtrl+E", id -> reason().ifPresent(navigator::explain));
         field.addListener(SWT.Modify, e -> field.getDisplay().timerExec(PAUSE_MILLIS, later));
         field.addListener(SWT.KeyDown, this::key);
         search();
@@ -123,6 +129,18 @@ public final class SearchPart {
         said.setToolTipText(result.words());
         facets.show(result.facets());
         hits.show(found.rows());
+    }
+
+    @Override
+    public Optional<Navigator.Reason> reason() {
+        return library.study()
+                .flatMap(
+                        study -> hits.selected().flatMap(study::version).map(v -> whole(study, v)));
+    }
+
+    private static Navigator.Reason whole(Study study, Version version) {
+        AmountReasons reasons = new AmountReasons(study.knowledge().thesaurus());
+        return new Navigator.Reason(version.witness().title(), reasons.whole(version));
     }
 
     private void refused(String words) {

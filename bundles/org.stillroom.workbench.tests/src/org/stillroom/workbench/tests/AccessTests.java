@@ -39,6 +39,7 @@ class AccessTests {
                     Parts.SEARCH,
                     Parts.VERSIONS,
                     Parts.DRIFT,
+                    Parts.MEASURES,
                     Parts.INQUIRIES,
                     Parts.EXPLANATION,
                     Parts.PROBLEMS);

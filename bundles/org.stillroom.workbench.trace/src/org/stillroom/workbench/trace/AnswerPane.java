@@ -22,6 +22,7 @@ import org.stillroom.inquiry.Answer.Block;
 import org.stillroom.model.explain.Problem;
 import org.stillroom.report.page.AnswerTables;
 import org.stillroom.workbench.Lane;
+import org.stillroom.workbench.Navigator;
 import org.stillroom.workbench.Work;
 import org.stillroom.workbench.widgets.DataTable;
 import org.stillroom.workbench.widgets.Names;
@@ -35,16 +36,18 @@ final class AnswerPane {
     private final Work work;
     private final IThemeEngine themes;
     private final Consumer<String> opened;
+    private final Consumer<Navigator.Reason> explained;
     private final Lane saving;
     private final ScrolledComposite scrolled;
     private final List<FigurePane> figures = new ArrayList<>();
     private Composite content;
 
-    /** Makes an empty pane; the consumer is given the id of a witness whose row is opened. */
-    AnswerPane(Composite parent, Work work, IThemeEngine themes, Consumer<String> opened) {
+    /** Makes an empty pane; rows that are opened lead to their pages, reasons to the explanation. */
+    AnswerPane(Composite parent, Work work, IThemeEngine themes, Navigator navigator) {
         this.work = work;
         this.themes = themes;
-        this.opened = opened;
+        this.opened = navigator::page;
+        this.explained = navigator::explain;
         saving = work.lane("Saving the table");
         scrolled = new ScrolledComposite(parent, SWT.V_SCROLL);
         scrolled.setExpandHorizontal(true);
@@ -150,12 +153,25 @@ final class AnswerPane {
                         opened.accept(target);
                     }
                 });
+        if (!block.whys().isEmpty()) {
+            table.offer("Explain the amounts", row -> explain(block, row));
+        }
         table.rows(rows(block));
         int rows = Math.min(MOST_ROWS, Math.max(2, block.rows().size())) + 2;
         GridDataFactory.fillDefaults()
                 .grab(true, false)
                 .hint(300, rows * ROW_HEIGHT)
                 .applyTo(table.control());
+    }
+
+    private void explain(Block.Table block, DataTable.Row row) {
+        int index = block.rows().indexOf(row.cells());
+        block.why(index)
+                .ifPresent(why -> explained.accept(new Navigator.Reason(heading(row), why)));
+    }
+
+    private static String heading(DataTable.Row row) {
+        return String.join(" ", row.cells().stream().filter(c -> !c.isBlank()).limit(3).toList());
     }
 
     /** Gives each column room by the longest of its words, within reason. */

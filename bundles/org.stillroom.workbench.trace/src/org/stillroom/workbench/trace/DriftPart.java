@@ -15,10 +15,13 @@ import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.stillroom.drift.Drift;
+import org.stillroom.inquiry.AmountReasons;
 import org.stillroom.inquiry.Figure;
 import org.stillroom.inquiry.Study;
 import org.stillroom.lineage.Drink;
 import org.stillroom.model.progress.Progress;
+import org.stillroom.model.spec.Version;
+import org.stillroom.workbench.Explains;
 import org.stillroom.workbench.Navigator;
 import org.stillroom.workbench.OpenLibrary;
 import org.stillroom.workbench.Signals;
@@ -29,7 +32,7 @@ import org.stillroom.workbench.widgets.Names;
 import org.stillroom.workbench.widgets.Sheet;
 
 /** How a drink's proportions moved: in plain words, as a chart, and as the table behind it. */
-public final class DriftPart extends DrinkPart<Drift> {
+public final class DriftPart extends DrinkPart<Drift> implements Explains {
     private final Signals signals;
     private final Navigator navigator;
     private final Work work;
@@ -40,6 +43,7 @@ public final class DriftPart extends DrinkPart<Drift> {
     private Composite tablePlace;
     private Optional<DataTable> table = Optional.empty();
     private DataTable events;
+    private Optional<Drift> measured = Optional.empty();
 
     /** Makes a part that shows nothing yet. */
     @Inject
@@ -116,11 +120,29 @@ public final class DriftPart extends DrinkPart<Drift> {
         table.ifPresent(t -> t.control().dispose());
         DataTable fresh =
                 new DataTable(tablePlace, "Shares of the whole", DriftRows.columns(drift));
-        fresh.onOpen(row -> navigator.page(row.target(String.class)));
+        fresh.onOpen(row -> reason().ifPresent(navigator::explain));
+        fresh.offer("Explain the shares\tEnter", r -> reason().ifPresent(navigator::explain));
+        fresh.offer("Open the page", row -> navigator.page(row.target(String.class)));
+        measured = Optional.of(drift);
         fresh.rows(DriftRows.points(drift));
         table = Optional.of(fresh);
         tablePlace.layout();
         events.rows(DriftRows.events(drift));
+    }
+
+    @Override
+    public Optional<Navigator.Reason> reason() {
+        return table.flatMap(DataTable::selection)
+                .map(row -> row.target(String.class))
+                .flatMap(id -> version(id).flatMap(v -> measured.flatMap(d -> shares(v, d))));
+    }
+
+    private static Optional<Navigator.Reason> shares(Version version, Drift drift) {
+        return drift.points().stream()
+                .filter(p -> p.version().equals(version.id()))
+                .findFirst()
+                .map(p -> AmountReasons.shares(version, drift, p))
+                .map(why -> new Navigator.Reason("shares in " + version.witness().title(), why));
     }
 
     @Override

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.stillroom.drift.Drift;
+import org.stillroom.inquiry.Amounts;
 import org.stillroom.workbench.widgets.DataTable;
 
 /** Puts a drift into the rows of tables. */
@@ -24,7 +25,7 @@ final class DriftRows {
         List<DataTable.Column> columns = new ArrayList<>();
         columns.add(DataTable.Column.words("Version", 26));
         columns.add(DataTable.Column.figures("Year", 9));
-        drift.roles().forEach(role -> columns.add(DataTable.Column.figures(role, 20)));
+        drift.roles().forEach(role -> columns.add(DataTable.Column.figures(role + " %", 20)));
         columns.add(DataTable.Column.figures("Distance", 15));
         columns.add(DataTable.Column.words("Line", 18));
         return columns;
@@ -39,19 +40,12 @@ final class DriftRows {
             List<String> cells = new ArrayList<>();
             cells.add(point.label());
             cells.add(String.format(Locale.ROOT, "%.0f", point.year()));
-            point.shares().forEach(s -> cells.add(share(s)));
+            point.shares().forEach(s -> cells.add(Amounts.share(s)));
             cells.add(distance(distances.get(point.version())));
             cells.add(point.independent() ? "independent" : "a copy");
             rows.add(new DataTable.Row(cells, point.version()));
         }
         return rows;
-    }
-
-    private static String share(Drift.Share share) {
-        long low = Math.round(100 * share.low());
-        long likely = Math.round(100 * share.likely());
-        long high = Math.round(100 * share.high());
-        return low == high ? likely + " %" : likely + " % (" + low + "–" + high + ")";
     }
 
     private static String distance(Drift.Distance distance) {

@@ -10,9 +10,11 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
+import org.stillroom.inquiry.AmountReasons;
 import org.stillroom.inquiry.Study;
 import org.stillroom.lineage.Drink;
 import org.stillroom.model.progress.Progress;
+import org.stillroom.model.spec.Version;
 import org.stillroom.workbench.Lane;
 import org.stillroom.workbench.Navigator;
 import org.stillroom.workbench.OpenLibrary;
@@ -85,6 +87,19 @@ abstract class DrinkPart<R> {
     /** Traces the drink again in the library that was opened or read again. */
     private void opened(String folder) {
         trace();
+    }
+
+    /** Returns why the amounts of a version are so. */
+    Optional<Navigator.Reason> whole(Version version) {
+        return library.study()
+                .map(Study::knowledge)
+                .map(k -> new AmountReasons(k.thesaurus()).whole(version))
+                .map(why -> new Navigator.Reason(version.witness().title(), why));
+    }
+
+    /** Returns a version of the open library. */
+    Optional<Version> version(String id) {
+        return library.study().flatMap(study -> study.version(id));
     }
 
     /** A drink with what was worked out of it. */

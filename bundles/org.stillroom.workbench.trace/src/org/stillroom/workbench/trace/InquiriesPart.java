@@ -83,7 +83,7 @@ public final class InquiriesPart {
         GridLayoutFactory.fillDefaults().applyTo(formPlace);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(formPlace);
         createAsk(side);
-        answer = new AnswerPane(side, work, themes, navigator::page);
+        answer = new AnswerPane(side, work, themes, navigator);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(answer.control());
         sides.setWeights(27, 73);
         fill();

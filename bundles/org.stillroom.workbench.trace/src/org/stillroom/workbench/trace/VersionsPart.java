@@ -17,6 +17,7 @@ import org.stillroom.lineage.Descent;
 import org.stillroom.lineage.Drink;
 import org.stillroom.lineage.Lineage;
 import org.stillroom.model.progress.Progress;
+import org.stillroom.workbench.Explains;
 import org.stillroom.workbench.Navigator;
 import org.stillroom.workbench.OpenLibrary;
 import org.stillroom.workbench.Signals;
@@ -27,7 +28,7 @@ import org.stillroom.workbench.widgets.Names;
 import org.stillroom.workbench.widgets.Sheet;
 
 /** The versions of a drink in order of time, who took it from whom, and the figure of it. */
-public final class VersionsPart extends DrinkPart<Lineage> {
+public final class VersionsPart extends DrinkPart<Lineage> implements Explains {
     private final Signals signals;
     private final Navigator navigator;
     private final Work work;
@@ -67,6 +68,11 @@ public final class VersionsPart extends DrinkPart<Lineage> {
         versions = new DataTable(tables, "Versions in order of time", LineageRows.VERSIONS);
         versions.onSelect(row -> row.ifPresent(r -> rank(r.target(Descent.class))));
         versions.onOpen(row -> navigator.page(row.target(Descent.class).version().id()));
+        versions.offer(
+                "Open the page\tEnter",
+                row -> navigator.page(row.target(Descent.class).version().id()));
+        versions.offer(
+                "Explain the amounts\tCtrl+E", row -> reason().ifPresent(navigator::explain));
         createParents(tables);
         tables.setWeights(64, 36);
         figure = new FigurePane(halves, work, themes);
@@ -114,6 +120,13 @@ public final class VersionsPart extends DrinkPart<Lineage> {
                 + lines
                 + (lines == 1 ? " line of copies" : " lines of copies")
                 + (also.isEmpty() ? "" : "; also called " + also);
+    }
+
+    @Override
+    public Optional<Navigator.Reason> reason() {
+        return versions.selection()
+                .map(r -> r.target(Descent.class).version())
+                .flatMap(this::whole);
     }
 
     private void rank(Descent descent) {

@@ -13,6 +13,8 @@ import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
@@ -104,6 +106,17 @@ public final class DataTable {
     /** Calls the consumer when a row is opened. */
     public DataTable onOpen(Consumer<Row> consumer) {
         opened = consumer;
+        return this;
+    }
+
+    /** Offers an action on the selected row in the table's context menu. */
+    public DataTable offer(String words, Consumer<Row> action) {
+        Menu menu = Optional.ofNullable(table.getMenu()).orElseGet(() -> new Menu(table));
+        table.setMenu(menu);
+        MenuItem item = new MenuItem(menu, SWT.PUSH);
+        item.setText(words);
+        item.addListener(SWT.Selection, e -> selection().ifPresent(action));
+        menu.addListener(SWT.Show, e -> item.setEnabled(selection().isPresent()));
         return this;
     }
 

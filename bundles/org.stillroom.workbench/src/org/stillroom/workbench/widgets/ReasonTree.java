@@ -1,10 +1,13 @@
 package org.stillroom.workbench.widgets;
 
+import java.util.function.BooleanSupplier;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
 import org.stillroom.model.explain.Explanation;
@@ -37,6 +40,16 @@ public final class ReasonTree {
     /** Returns the widget. */
     public Control control() {
         return sides;
+    }
+
+    /** Offers an action in the tree's context menu while it can be taken. */
+    public void offer(String words, BooleanSupplier possible, Runnable action) {
+        Menu menu = new Menu(tree);
+        tree.setMenu(menu);
+        MenuItem item = new MenuItem(menu, SWT.PUSH);
+        item.setText(words);
+        item.addListener(SWT.Selection, e -> action.run());
+        menu.addListener(SWT.Show, e -> item.setEnabled(possible.getAsBoolean()));
     }
 
     /** Puts the keyboard into the tree. */

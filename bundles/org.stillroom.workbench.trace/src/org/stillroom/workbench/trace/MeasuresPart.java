@@ -1,0 +1,217 @@
+package org.stillroom.workbench.trace;
+
+import jakarta.annotation.PostConstruct;
+import jakarta.annotation.PreDestroy;
+import jakarta.inject.Inject;
+import jakarta.inject.Named;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
+import org.eclipse.e4.ui.di.Focus;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.stillroom.inquiry.Answer.Block;
+import org.stillroom.inquiry.Arguments;
+import org.stillroom.inquiry.Desk;
+import org.stillroom.inquiry.Figure;
+import org.stillroom.inquiry.WordAnswers;
+import org.stillroom.measures.MeasureTable;
+import org.stillroom.measures.WordAccount;
+import org.stillroom.measures.knowledge.MeasureWord;
+import org.stillroom.model.explain.Explanation;
+import org.stillroom.workbench.Explains;
+import org.stillroom.workbench.Lane;
+import org.stillroom.workbench.Navigator;
+import org.stillroom.workbench.OpenLibrary;
+import org.stillroom.workbench.Signals;
+import org.stillroom.workbench.Topics;
+import org.stillroom.workbench.Work;
+import org.stillroom.workbench.widgets.DataTable;
+import org.stillroom.workbench.widgets.ReasonTree;
+import org.stillroom.workbench.widgets.Sheet;
+
+/** A word of measure across time and place: who says what, as a picture and as a table. */
+public final class MeasuresPart implements Explains {
+    private static final List<DataTable.Column> COLUMNS =
+            List.of(
+                    DataTable.Column.figures("No.", 8),
+                    DataTable.Column.words("Source", 26),
+                    DataTable.Column.words("Date", 15),
+                    DataTable.Column.words("Place", 20),
+                    DataTable.Column.words("Trade", 14),
+                    DataTable.Column.figures("Amount", 22),
+                    DataTable.Column.figures("Weight", 14),
+                    DataTable.Column.words("How it is known", 26));
+
+    private final Signals signals;
+    private final OpenLibrary library;
+    private final Navigator navigator;
+    private final Work work;
+    private final IThemeEngine themes;
+    private final Lane asking;
+    private final LastWord last = new LastWord();
+    private Optional<Arguments> asked = Optional.empty();
+    private Optional<WordAccount> shown = Optional.empty();
+    private WordForm form;
+    private Label meaning;
+    private Label disagreement;
+    private FigurePane figure;
+    private DataTable statements;
+    private ReasonTree why;
+
+    /** What is said of a word, and the words that could be asked for. */
+    private record Found(WordAccount account, Block.Table table, List<String> words) {}
+
+    /** Makes a part that explores nothing yet. */
+    @Inject
+    public MeasuresPart(
+            Signals signals,
+            OpenLibrary library,
+            Navigator navigator,
+            Work work,
+            IThemeEngine themes) {
+        this.signals = signals;
+        this.library = library;
+        this.navigator = navigator;
+        this.work = work;
+        this.themes = themes;
+        this.asking = work.lane("Looking the word up");
+    }
+
+    /** Lays out the question above, the picture to the left, table and statement to the right. */
+    @PostConstruct
+    void create(Composite owner) {
+        Composite parent = Sheet.on(owner);
+        signals.on(Topics.THEME, String.class, parent, id -> figure.redraw());
+        signals.on(Topics.OPENED, String.class, parent, folder -> ask());
+        GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
+        form = new WordForm(parent, this::ask);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(form.control());
+        meaning = sentence(parent, "Heading");
+        disagreement = sentence(parent, "Quiet");
+        SashForm sides = new SashForm(parent, SWT.HORIZONTAL);
+        sides.setSashWidth(1);
+        GridDataFactory.fillDefaults().grab(true, true).indent(0, 8).applyTo(sides);
+        figure = new FigurePane(sides, work, themes);
+        SashForm side = new SashForm(sides, SWT.VERTICAL);
+        side.setSashWidth(1);
+        createTable(side);
+        why = new ReasonTree(side);
+        side.setWeights(64, 36);
+        sides.setWeights(56, 44);
+        form.fill(asked.orElseGet(last::get));
+        ask();
+    }
+
+    private static Label sentence(Composite parent, String style) {
+        Label label = new Label(parent, SWT.WRAP);
+        label.setData("org.eclipse.e4.ui.css.CssClassName", style);
+        GridDataFactory.fillDefaults()
+                .grab(true, false)
+                .hint(300, SWT.DEFAULT)
+                .indent(16, 0)
+                .applyTo(label);
+        return label;
+    }
+
+    private void createTable(Composite side) {
+        statements = new DataTable(side, "Who says what", COLUMNS);
+        statements.onSelect(row -> row.ifPresent(r -> why.show(r.target(Explanation.class))));
+        statements.onOpen(row -> explain());
+        statements.offer("Explain what the word held\tEnter", row -> explain());
+    }
+
+    /** Explores the word that was asked for. */
+    @Inject
+    @org.eclipse.e4.core.di.annotations.Optional
+    void explore(@Named(Navigator.MEASURE) Arguments word) {
+        asked = Optional.of(word);
+        if (form != null && !form.control().isDisposed()) {
+            form.fill(word);
+            ask();
+        }
+    }
+
+    private void ask() {
+        Arguments arguments = form.arguments();
+        library.desk()
+                .ifPresentOrElse(
+                        desk ->
+                                asking.run(
+                                        progress -> find(desk, arguments),
+                                        found -> show(found, arguments),
+                                        this::refuse),
+                        () -> refuse("No library is open. Choose a folder with Ctrl+O."));
+    }
+
+    private static Found find(Desk desk, Arguments arguments) {
+        MeasureTable table = desk.knowledge().measures();
+        WordAccount account = WordAnswers.account(table, arguments);
+        List<String> words =
+                table.words().all().stream()
+                        .filter(w -> w.dimension().isPresent())
+                        .map(MeasureWord::word)
+                        .sorted()
+                        .toList();
+        return new Found(account, WordAnswers.table(account), words);
+    }
+
+    private void show(Found found, Arguments arguments) {
+        WordAccount account = found.account();
+        shown = Optional.of(account);
+        last.set(arguments);
+        form.offer(found.words());
+        say(account.meaning().reason(), account.disagreement());
+        List<DataTable.Row> rows = new ArrayList<>();
+        for (int i = 0; i < found.table().rows().size(); i++) {
+            rows.add(new DataTable.Row(found.table().rows().get(i), found.table().whys().get(i)));
+        }
+        statements.rows(rows);
+        statements.select(0);
+        statements
+                .selection()
+                .ifPresentOrElse(r -> why.show(r.target(Explanation.class)), why::clear);
+        figure.show(new Figure.MeasureFigure(account), "word");
+    }
+
+    private void refuse(String words) {
+        shown = Optional.empty();
+        say(words, "");
+        statements.rows(List.of());
+        why.clear();
+        figure.clear();
+    }
+
+    private void say(String head, String under) {
+        meaning.setText(head.replace("&", "&&"));
+        disagreement.setText(head.equals(under) ? "" : under.replace("&", "&&"));
+        meaning.getParent().layout(true, true);
+    }
+
+    @Override
+    public Optional<Navigator.Reason> reason() {
+        return shown.map(
+                a -> new Navigator.Reason(a.word(), a.meaning().explanation(), Optional.empty()));
+    }
+
+    private void explain() {
+        reason().ifPresent(navigator::explain);
+    }
+
+    /** Puts the keyboard into the word. */
+    @Focus
+    void focus() {
+        form.focus();
+    }
+
+    /** Drops what is still being looked up. */
+    @PreDestroy
+    void close() {
+        asking.close();
+    }
+}
