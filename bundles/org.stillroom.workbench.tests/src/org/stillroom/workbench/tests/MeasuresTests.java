@@ -81,7 +81,7 @@ class MeasuresTests {
             awaitFigure(window);
             assertTrue(window.cells(TABLE).size() < rows.size());
             shoot(window, "measures-dash");
-            ask(window, "wineglas of", "GB", "1862");
+            ask(window, "xyzzy", "GB", "1862");
             assertTrue(window.cells(TABLE).isEmpty());
             window.screenshot("measures-unknown-word");
             ask(window, "pony", "US", "1884");
