@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.stillroom.model.text.Folding;
 
 /**
@@ -20,6 +21,20 @@ final class Judge {
     private static final int ROUNDS = 3;
     private static final int REACH = 8;
     private static final double LEAST = 0.13;
+    private static final double MADE_OF = 4;
+    private static final int FIRM = 40;
+    private static final double FIRM_HABIT = 1.2;
+    private static final int OPENING = 80;
+
+    /** How a sentence goes on whose first words are the title of a drink. */
+    private static final Pattern MADE =
+            Pattern.compile(
+                    "^(?:which )?(?:is|was|were|are|can be|may be|should be|must be)(?: also|,? ?[a-z]+ly,?)?"
+                            + " (?:made|mixed|prepared|brewed|compounded|composed|concocted|the same"
+                            + "|a (?:mixture|compound|combination) of)\\b"
+                            + "|^(?:this|it) is (?:made|prepared|mixed|composed) (?:of|by|with|from|like|in|as)\\b"
+                            + "|^the [a-z ]{3,30} takes the place\\b"
+                            + "|^(?:to make|take|put|mix|omit|pour|squeeze|beat|boil|break|dissolve|steep) ");
 
     private final Structure structure;
     private final Listing listing;
@@ -178,7 +193,8 @@ final class Judge {
 
     private static double habit(double[] counts) {
         double share = counts[1] / counts[0];
-        return (2 * share - 1) * 2 * Math.min(1, counts[0] / 6);
+        boolean firm = counts[0] >= FIRM && share > 0.7;
+        return (firm ? FIRM_HABIT : 0) + (2 * share - 1) * 2 * Math.min(1, counts[0] / 6);
     }
 
     private static double confirmation(Head head, double share) {
@@ -193,6 +209,10 @@ final class Judge {
     private double setting(List<Unit> units, int at, boolean marked) {
         Head head = head(units, at);
         double points = head.blankBefore ? 0.3 : 0;
+        points +=
+                head.place == Head.Place.OWN_LINE && head.emphasis && isMade(units, at)
+                        ? MADE_OF
+                        : 0;
         points +=
                 switch (head.place) {
                     case MARKED -> 0.5;
@@ -233,6 +253,20 @@ final class Judge {
             points -= 3;
         }
         return points;
+    }
+
+    /** Tells whether the sentence that a title opens says what it is made of: “… is made like …”. */
+    private boolean isMade(List<Unit> units, int at) {
+        int i = at + 1;
+        while (i < units.size() && units.get(i).kind() == Unit.Kind.NOISE) {
+            i++;
+        }
+        if (i >= units.size() || units.get(i).kind() != Unit.Kind.BODY) {
+            return false;
+        }
+        int end = Math.min(units.get(i).end(), units.get(i).start() + OPENING);
+        String opening = structure.text().substring(units.get(i).start(), end);
+        return MADE.matcher(Folding.fold(opening).folded().strip()).find();
     }
 
     /** Tells whether the words stand in the line under a title, with no empty line between. */
