@@ -17,6 +17,7 @@ import org.stillroom.model.reading.LineKind;
 final class ClauseScanner {
 
     private static final int FAR = 9;
+    private static final int SENTENCE = 40;
 
     private final Vocabulary words;
     private final Passage p;
@@ -102,7 +103,27 @@ final class ClauseScanner {
                         && !words.has("time", t.text());
     }
 
+    /** A sentence with several words of story-telling may name things that are not put in. */
+    private boolean isNarrative(Draft d) {
+        int told = 0;
+        for (int i = d.start - 1; i >= 0 && i > d.start - SENTENCE && !isStop(i); i--) {
+            told += words.has("narrative", p.word(i)) ? 1 : 0;
+        }
+        for (int i = d.start; i < d.start + SENTENCE && i < p.size() && !isStop(i); i++) {
+            told += words.has("narrative", p.word(i)) ? 1 : 0;
+        }
+        return told >= 2;
+    }
+
+    private boolean isStop(int i) {
+        Token t = p.at(i);
+        return t.ends() || t.isMark('.') && p.at(i + 1).capital();
+    }
+
     private void noteUnread(Draft d) {
+        if (!lineMode && isNarrative(d)) {
+            d.hints.add(Hint.NARRATIVE);
+        }
         int from = lineMode ? 0 : Math.max(0, d.start - 2);
         int to = lineMode ? p.size() : Math.min(p.size(), d.end + 2);
         for (int i = unread.nextSetBit(from); i >= 0 && i < to; i = unread.nextSetBit(i + 1)) {

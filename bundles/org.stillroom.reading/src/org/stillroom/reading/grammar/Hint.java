@@ -40,6 +40,8 @@ enum Hint {
     MEASURE_IN_NAME("a word of measure stands inside the ingredient’s name"),
     /** A word of the name is neither in the thesaurus nor printed as a proper name. */
     STRANGE_WORD("a word of the ingredient’s name is not known"),
+    /** The sentence tells a story. */
+    NARRATIVE("it stands in a sentence that tells a story"),
     /** Something unknown is counted in running prose; it may be no ingredient. */
     UNKNOWN_COUNTED("something is counted that may be no ingredient"),
     /** “Do.” after a number repeats the measure of the line before. */
