@@ -114,7 +114,10 @@ final class InquiryCommand {
                 }
             } else {
                 Object value = parsed.commandSpec().findOption("--" + p.name()).getValue();
-                Optional.ofNullable(value).ifPresent(v -> values.put(p.name(), v.toString()));
+                Optional.ofNullable(value)
+                        .map(Object::toString)
+                        .map(v -> p.kind() == Parameter.Kind.FILE ? file(v) : v)
+                        .ifPresent(v -> values.put(p.name(), v));
             }
         }
         return new Arguments(values);

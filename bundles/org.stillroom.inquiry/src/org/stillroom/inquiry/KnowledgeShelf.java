@@ -131,7 +131,7 @@ final class KnowledgeShelf {
         try (var list = Files.list(layout.get().knowledge())) {
             List<String> names =
                     list.map(p -> p.getFileName().toString())
-                            .filter(n -> n.startsWith("ingredients") && n.endsWith(".csv"))
+                            .filter(KnowledgeShelf::isOfIngredients)
                             .sorted()
                             .toList();
             for (String name : names) {
@@ -142,6 +142,12 @@ final class KnowledgeShelf {
             problems.add(unreadable("knowledge", e));
         }
         return files;
+    }
+
+    /** Tells whether a file holds senses: rows of ours by their name, or SKOS of anybody's. */
+    private static boolean isOfIngredients(String name) {
+        boolean rows = name.startsWith("ingredients") && name.endsWith(".csv");
+        return rows || name.endsWith(".ttl") || name.endsWith(".rdf");
     }
 
     private static Optional<String> file(

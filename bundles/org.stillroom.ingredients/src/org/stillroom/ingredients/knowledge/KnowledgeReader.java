@@ -51,6 +51,7 @@ public final class KnowledgeReader {
         KnowledgeReader reader = new KnowledgeReader(sources, problems);
         List<CsvTable> tables =
                 files.stream()
+                        .filter(f -> !SkosFile.isOne(f))
                         .map(f -> CsvTable.read(f.path(), f.text(), problems::add))
                         .filter(t -> !t.columns().isEmpty())
                         .toList();
@@ -59,6 +60,10 @@ public final class KnowledgeReader {
                 reader.readSenses(table);
             }
         }
+        files.stream()
+                .filter(SkosFile::isOne)
+                .flatMap(f -> SkosFile.read(f, problems).stream())
+                .forEach(f -> reader.readConcepts(f, sources, before));
         References known = new References(before, reader.senses, problems);
         tables.forEach(t -> reader.readOthers(t, known));
         SortedMap<String, SenseRow> sound = known.checked(reader.senses, reader.places);
@@ -110,6 +115,28 @@ public final class KnowledgeReader {
                                 }
                             });
         }
+    }
+
+    private void readConcepts(SkosFile file, Sources sources, Knowledge before) {
+        SkosReader.Result read =
+                new SkosReader(
+                                file,
+                                sources,
+                                id -> senses.containsKey(id) || before.senses().containsKey(id),
+                                problems)
+                        .read();
+        for (SkosReader.Placed placed : read.senses()) {
+            SenseRow sense = placed.sense();
+            if (senses.containsKey(sense.id())) {
+                Row row = new Row(placed.line(), Map.of());
+                problems.add(duplicate(file.path(), row, sense.id()));
+            } else {
+                senses.put(sense.id(), sense);
+                places.put(sense.id(), file.path() + '\n' + placed.line());
+            }
+        }
+        labels.addAll(read.labels());
+        figures.addAll(read.figures());
     }
 
     private Problem duplicate(String path, Row row, String id) {

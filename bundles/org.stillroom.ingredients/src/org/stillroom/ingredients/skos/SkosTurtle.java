@@ -1,11 +1,14 @@
 package org.stillroom.ingredients.skos;
 
+import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.StringJoiner;
 import org.stillroom.ingredients.Label;
+import org.stillroom.ingredients.Properties;
 import org.stillroom.ingredients.Sense;
 import org.stillroom.ingredients.Thesaurus;
 import org.stillroom.ingredients.Validity;
@@ -16,7 +19,9 @@ import org.stillroom.ingredients.Validity;
  * <p>Vocabulary by the W3C Recommendations “SKOS Simple Knowledge Organization System Reference”
  * (18 August 2009) and “RDF 1.1 Turtle” (25 February 2014). Each sense is a concept with one
  * preferred label; a misspelling is a hidden label. The years and countries of a sense are a scope
- * note, those of a single name an editorial note, since SKOS has no term for them.
+ * note for people and Dublin Core terms for programs; those of a single name an editorial note and
+ * a label of SKOS-XL (appendix B of the reference). Figures are property values of schema.org.
+ * Allergens, hazards and first dates are not part of it.
  */
 public final class SkosTurtle {
 
@@ -28,7 +33,9 @@ public final class SkosTurtle {
     public static String write(Thesaurus thesaurus) {
         StringBuilder out = new StringBuilder(1 << 20);
         out.append("@prefix skos: <http://www.w3.org/2004/02/skos/core#> .\n");
-        out.append("@prefix dcterms: <http://purl.org/dc/terms/> .\n\n");
+        out.append("@prefix skosxl: <http://www.w3.org/2008/05/skos-xl#> .\n");
+        out.append("@prefix dcterms: <http://purl.org/dc/terms/> .\n");
+        out.append("@prefix schema: <https://schema.org/> .\n\n");
         out.append('<').append(SCHEME).append("> a skos:ConceptScheme ;\n");
         out.append("    dcterms:title \"Ingredients of old drinks, by period and place\"@en .\n");
         thesaurus.senses().values().forEach(sense -> concept(sense, thesaurus, out));
@@ -47,8 +54,13 @@ public final class SkosTurtle {
         if (!scope.isEmpty()) {
             lines.add("skos:scopeNote " + literal(scope) + "@en");
         }
+        if (!sense.scope().isEmpty()) {
+            lines.add("skos:definition " + literal(sense.scope()) + "@en");
+        }
         lines.add("dcterms:type " + literal(sense.kind().word()));
+        limits(sense.validity()).forEach(lines::add);
         lines.add("dcterms:source " + literal(sense.source().work()));
+        figures(sense, lines);
         out.append(lines);
     }
 
@@ -58,11 +70,18 @@ public final class SkosTurtle {
         String preferred = literal(sense.label()) + "@en";
         used.add(preferred);
         lines.add("skos:prefLabel " + preferred);
+        Set<String> limited = new HashSet<>();
+        labels.stream()
+                .filter(l -> !isPlain(l, sense))
+                .forEach(l -> limited.add(l.text() + '@' + language(l)));
         for (Label label : labels) {
             String text = literal(label.text()) + '@' + language(label);
             if (used.add(text)) {
                 boolean hidden = label.kind() == Label.Kind.HIDDEN;
                 lines.add((hidden ? "skos:hiddenLabel " : "skos:altLabel ") + text);
+            }
+            if (limited.contains(label.text() + '@' + language(label))) {
+                lines.add(described(label));
             }
             String note = note(label.validity(), "");
             if (!note.isEmpty()) {
@@ -72,6 +91,69 @@ public final class SkosTurtle {
                 }
             }
         }
+    }
+
+    private static boolean isPlain(Label label, Sense sense) {
+        return label.validity().equals(Validity.ALWAYS)
+                && label.source().work().equals(sense.source().work());
+    }
+
+    /** A label with its years, countries, trades and source, which SKOS alone cannot say. */
+    private static String described(Label label) {
+        String property =
+                switch (label.kind()) {
+                    case PREFERRED -> "skosxl:prefLabel";
+                    case ALTERNATIVE -> "skosxl:altLabel";
+                    case HIDDEN -> "skosxl:hiddenLabel";
+                };
+        StringJoiner parts = new StringJoiner(" ; ", property + " [ ", " ]");
+        parts.add("a skosxl:Label");
+        parts.add("skosxl:literalForm " + literal(label.text()) + '@' + language(label));
+        limits(label.validity()).forEach(parts::add);
+        parts.add("dcterms:source " + literal(label.source().work()));
+        return parts.toString();
+    }
+
+    /** Years as an interval of EDTF, countries by ISO 3166-1, trades in words. */
+    private static List<String> limits(Validity validity) {
+        List<String> limits = new ArrayList<>();
+        if (validity.isDated()) {
+            String from = validity.from().isPresent() ? "" + validity.from().getAsInt() : "..";
+            String to = validity.to().isPresent() ? "" + validity.to().getAsInt() : "..";
+            limits.add("dcterms:temporal \"" + from + '/' + to + '"');
+        }
+        validity.places().forEach(p -> limits.add("dcterms:spatial \"" + p + '"'));
+        validity.trades().forEach(t -> limits.add("dcterms:audience \"" + t.word() + '"'));
+        return limits;
+    }
+
+    /** The sense's own figures; those of broader senses stand there. */
+    private static void figures(Sense sense, StringJoiner lines) {
+        for (Properties.Quantity quantity : Properties.Quantity.values()) {
+            Properties.Figure figure = sense.properties().figures().get(quantity);
+            if (figure != null && figure.of().equals(sense.id())) {
+                lines.add(
+                        "schema:additionalProperty [ a schema:PropertyValue ; schema:name \""
+                                + quantity.word()
+                                + "\" ; schema:minValue "
+                                + number(figure.value().low())
+                                + " ; schema:value "
+                                + number(figure.value().likely())
+                                + " ; schema:maxValue "
+                                + number(figure.value().high())
+                                + " ; schema:unitText \""
+                                + quantity.unit()
+                                + "\" ; dcterms:source "
+                                + literal(figure.source().work())
+                                + " ]");
+            }
+        }
+    }
+
+    /** A decimal of Turtle; an integer or a double would be another type. */
+    private static String number(double value) {
+        String plain = new BigDecimal(Double.toString(value)).toPlainString();
+        return plain.contains(".") ? plain : plain + ".0";
     }
 
     private static String language(Label label) {
