@@ -64,6 +64,7 @@ final class Face {
         for (Inquiry inquiry : inquiries) {
             root.addSubcommand(inquiry.name(), InquiryCommand.spec(inquiry, command()));
         }
+        root.addSubcommand("decide", DecideCommand.spec(command()));
         root.addSubcommand("demo", DemoCommand.spec(command()));
         CommandLine line = new CommandLine(root);
         line.setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8));
@@ -87,6 +88,9 @@ final class Face {
         try {
             if (name.equals("demo")) {
                 return new DemoCommand(inquiries, surroundings, terminal).run(last);
+            }
+            if (name.equals("decide")) {
+                return new DecideCommand(surroundings, terminal).run(last);
             }
             String asked = name;
             Inquiry inquiry =
