@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.stillroom.inquiry.Answer;
 import org.stillroom.inquiry.Arguments;
 import org.stillroom.inquiry.Inquiry;
@@ -69,11 +70,12 @@ final class InquiryCommand {
             return option.type(boolean.class).build();
         }
         p.usual().ifPresent(usual -> option.defaultValue(usual));
-        return option.type(String.class)
-                .arity("1")
-                .required(p.required())
-                .paramLabel(p.kind().name())
-                .build();
+        if (p.many()) {
+            option.type(List.class).auxiliaryTypes(String.class);
+        } else {
+            option.type(String.class);
+        }
+        return option.arity("1").required(p.required()).paramLabel(p.kind().name()).build();
     }
 
     int run(ParseResult parsed) {
@@ -115,12 +117,16 @@ final class InquiryCommand {
             } else {
                 Object value = parsed.commandSpec().findOption("--" + p.name()).getValue();
                 Optional.ofNullable(value)
-                        .map(Object::toString)
+                        .map(v -> v instanceof List<?> many ? joined(many) : v.toString())
                         .map(v -> p.kind() == Parameter.Kind.FILE ? file(v) : v)
                         .ifPresent(v -> values.put(p.name(), v));
             }
         }
         return new Arguments(values);
+    }
+
+    private static String joined(List<?> values) {
+        return values.stream().map(Object::toString).collect(Collectors.joining("; "));
     }
 
     private String file(String value) {

@@ -1,5 +1,6 @@
 package org.stillroom.inquiry;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -36,6 +37,22 @@ public record Arguments(Map<String, String> values) {
     /** Returns the words given for a parameter. */
     public Optional<String> text(String name) {
         return Optional.ofNullable(values.get(name)).filter(v -> !v.isBlank());
+    }
+
+    /** Returns the several values given for a parameter, set apart by semicolons. */
+    public List<String> texts(String name) {
+        return text(name).stream()
+                .flatMap(v -> java.util.stream.Stream.of(v.split(";")))
+                .map(String::strip)
+                .filter(v -> !v.isEmpty())
+                .toList();
+    }
+
+    /** Returns these with another value for a parameter. */
+    public Arguments with(String name, String value) {
+        Map<String, String> more = new TreeMap<>(values);
+        more.put(name, value);
+        return new Arguments(more);
     }
 
     /**

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param words what it means, a short sentence
  * @param choices the values allowed, empty where any is
  * @param usual the value that holds where none is given
+ * @param many whether several values may be given; {@link Arguments#texts} returns them
  */
 public record Parameter(
         String name,
@@ -23,7 +24,8 @@ public record Parameter(
         boolean required,
         String words,
         List<String> choices,
-        Optional<String> usual) {
+        Optional<String> usual,
+        boolean many) {
 
     /** What sort of value a parameter takes. */
     public enum Kind {
@@ -60,22 +62,31 @@ public record Parameter(
 
     /** Returns the object of an inquiry that cannot be made without it. */
     public static Parameter object(String name, Kind kind, String words) {
-        return new Parameter(name, kind, Place.OBJECT, true, words, List.of(), Optional.empty());
+        return new Parameter(
+                name, kind, Place.OBJECT, true, words, List.of(), Optional.empty(), false);
     }
 
     /** Returns an object that may be left out. */
     public static Parameter optionalObject(String name, Kind kind, String words) {
-        return new Parameter(name, kind, Place.OBJECT, false, words, List.of(), Optional.empty());
+        return new Parameter(
+                name, kind, Place.OBJECT, false, words, List.of(), Optional.empty(), false);
     }
 
     /** Returns an option that may be left out. */
     public static Parameter option(String name, Kind kind, String words) {
-        return new Parameter(name, kind, Place.OPTION, false, words, List.of(), Optional.empty());
+        return new Parameter(
+                name, kind, Place.OPTION, false, words, List.of(), Optional.empty(), false);
+    }
+
+    /** Returns an option that may be left out, or be given several times. */
+    public static Parameter options(String name, Kind kind, String words) {
+        return new Parameter(
+                name, kind, Place.OPTION, false, words, List.of(), Optional.empty(), true);
     }
 
     /** Returns an option that takes one of some words. */
     public static Parameter choice(String name, String words, String usual, List<String> choices) {
         return new Parameter(
-                name, Kind.CHOICE, Place.OPTION, false, words, choices, Optional.of(usual));
+                name, Kind.CHOICE, Place.OPTION, false, words, choices, Optional.of(usual), false);
     }
 }

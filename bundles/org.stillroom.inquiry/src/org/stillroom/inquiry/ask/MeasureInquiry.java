@@ -7,15 +7,20 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.osgi.service.component.annotations.Component;
+import org.stillroom.ingredients.Anachronism;
+import org.stillroom.ingredients.Anachronisms;
 import org.stillroom.inquiry.Answer;
 import org.stillroom.inquiry.Answer.Block;
 import org.stillroom.inquiry.Arguments;
+import org.stillroom.inquiry.BookStudy;
 import org.stillroom.inquiry.Desk;
 import org.stillroom.inquiry.Inquiry;
 import org.stillroom.inquiry.InquiryException;
 import org.stillroom.inquiry.Parameter;
 import org.stillroom.inquiry.Parameter.Kind;
+import org.stillroom.inquiry.Study;
 import org.stillroom.measures.MeasureMeaning;
+import org.stillroom.measures.MeasureTable;
 import org.stillroom.measures.WeightedAuthority;
 import org.stillroom.measures.format.AmountFormat;
 import org.stillroom.measures.knowledge.Dimension;
@@ -24,7 +29,6 @@ import org.stillroom.measures.phrase.PhraseAnswer.Quantity;
 import org.stillroom.measures.phrase.Phrases;
 import org.stillroom.model.progress.Progress;
 import org.stillroom.model.source.Circumstances;
-import org.stillroom.model.source.Place;
 
 /** Says what a phrase of measure, strength or syrup meant, and who says so. */
 @Component(service = Inquiry.class)
@@ -38,9 +42,15 @@ public final class MeasureInquiry implements Inquiry {
                             "phrase",
                             Kind.TEXT,
                             "such as “2 wineglasses”, “1½ gills”, “3 dashes”, “70 proof”, “30 °Bé”"),
-                    Parameter.option("date", Kind.DATE, "when it was written"),
-                    Parameter.option("place", Kind.PLACE, "a town, region or country"),
+                    Parameter.options(
+                            "date", Kind.DATE, "when it was written; several are compared"),
+                    Parameter.options(
+                            "place", Kind.PLACE, "a town, region or country; several are compared"),
                     Parameter.option("trade", Kind.TEXT, "bar, kitchen, pharmacy or distilling"),
+                    Parameter.option(
+                            "source",
+                            Kind.TEXT,
+                            "a source of the library: its place, date, own table and decisions"),
                     Parameter.option(
                             "beside",
                             Kind.TEXT,
@@ -69,8 +79,10 @@ public final class MeasureInquiry implements Inquiry {
     @Override
     public Answer answer(Desk desk, Arguments arguments, Progress progress) {
         String phrase = arguments.required("phrase");
-        Circumstances where = arguments.circumstances();
-        Phrases phrases = new Phrases(desk.knowledge().measures());
+        Book book = book(desk, arguments, progress);
+        List<Circumstances> wheres = wheres(arguments, book.where());
+        Circumstances where = wheres.get(0);
+        Phrases phrases = new Phrases(book.measures());
         PhraseAnswer answer = phrases.answer(phrase, where);
         List<Block> blocks = new ArrayList<>();
         ObjectNode json = Json.object().put("phrase", phrase);
@@ -80,8 +92,71 @@ public final class MeasureInquiry implements Inquiry {
             case PhraseAnswer.Syrup s -> syrup(s, blocks, json);
             case PhraseAnswer.None n -> throw refusal(n);
         }
-        arguments.text("beside").ifPresent(b -> beside(phrases, phrase, b, where, blocks, json));
+        early(desk, phrase, wheres, blocks, json);
+        if (wheres.size() > 1) {
+            new SideBySide(phrases, phrase).write(wheres, blocks, json);
+        }
         return new Answer("What “" + phrase + "” meant", blocks, json, List.of());
+    }
+
+    /** A table of measures with the circumstances of the book that it is of, if it is of one. */
+    private record Book(MeasureTable measures, Circumstances where) {}
+
+    private static Book book(Desk desk, Arguments arguments, Progress progress) {
+        Optional<String> id = arguments.text("source");
+        if (id.isEmpty()) {
+            return new Book(desk.knowledge().measures(), Circumstances.UNKNOWN);
+        }
+        Study study = desk.study(progress);
+        BookStudy book =
+                study.book(id.get())
+                        .orElseThrow(
+                                () ->
+                                        new InquiryException(
+                                                "There is no source “" + id.get() + "”.",
+                                                "“sources --json” lists the ids of all."));
+        return new Book(
+                book.table(study.knowledge()), book.source().bibliography().circumstances());
+    }
+
+    /** Returns every place with every date, then those to be set beside. */
+    private static List<Circumstances> wheres(Arguments told, Circumstances book) {
+        List<String> places = told.texts("place").isEmpty() ? List.of("") : told.texts("place");
+        List<String> dates = told.texts("date").isEmpty() ? List.of("") : told.texts("date");
+        List<Circumstances> all = new ArrayList<>();
+        for (String place : places) {
+            for (String date : dates) {
+                all.add(told.with("place", place).with("date", date).circumstances().orElse(book));
+            }
+        }
+        for (String other : told.texts("beside")) {
+            all.add(circumstances(other, all.get(0)));
+        }
+        return all;
+    }
+
+    /** Tells where a word of measure stands before its time. */
+    private static void early(
+            Desk desk,
+            String phrase,
+            List<Circumstances> wheres,
+            List<Block> blocks,
+            ObjectNode json) {
+        ArrayNode early = Json.array();
+        for (Circumstances where : wheres) {
+            for (Anachronism a :
+                    Anachronisms.check(List.of(), phrase, where, desk.knowledge().thesaurus())) {
+                blocks.add(new Block.Paragraph("Before its time: " + a.why().statement()));
+                blocks.add(new Block.Why(a.why()));
+                early.add(
+                        Json.object()
+                                .put("subject", a.subject())
+                                .put("certain", a.certain())
+                                .put("why", a.why().statement())
+                                .put("source", a.milestone().source().work()));
+            }
+        }
+        json.set("anachronisms", early);
     }
 
     private static InquiryException refusal(PhraseAnswer.None none) {
@@ -103,13 +178,20 @@ public final class MeasureInquiry implements Inquiry {
         List<String> warnings = List.of();
         if (q.meaning() instanceof MeasureMeaning.Measured m) {
             double number = q.phrase().quantity().toDouble();
-            authorities(m.authorities(), number, mass, blocks, authorities);
+            competing(m, number, mass, blocks);
+            authorities(
+                    "Who says what, weightiest first",
+                    m.authorities(),
+                    number,
+                    mass,
+                    blocks,
+                    authorities);
             system = Optional.of(m.systems().likeliest().label());
             warnings = m.warnings();
         } else if (q.meaning() instanceof MeasureMeaning.Unmeasured u) {
             warnings = u.warnings();
         }
-        warnings.forEach(w -> blocks.add(new Block.Paragraph("Beware: " + w)));
+        beware(warnings, blocks);
         blocks.add(new Block.Why(q.meaning().explanation()));
         json.set("authorities", authorities);
         Json.put(json, "system", system);
@@ -117,16 +199,46 @@ public final class MeasureInquiry implements Inquiry {
         json.set("warnings", Json.strings(warnings));
     }
 
-    private static boolean isMass(Quantity q) {
+    private static void beware(List<String> warnings, List<Block> blocks) {
+        warnings.forEach(w -> blocks.add(new Block.Paragraph("Beware: " + w)));
+    }
+
+    static boolean isMass(Quantity q) {
         return q.dimension().filter(d -> d == Dimension.MASS).isPresent();
     }
 
-    private static String written(Quantity q) {
+    static String written(Quantity q) {
         String unit = isMass(q) ? "g" : "ml";
         return q.amount().map(a -> AmountFormat.write(a, unit)).orElse("no amount");
     }
 
-    private static void authorities(
+    /** Where several amounts compete, none is settled by force. */
+    private static void competing(
+            MeasureMeaning.Measured m, double number, boolean mass, List<Block> blocks) {
+        List<List<String>> rows =
+                m.answers().stream()
+                        .filter(a -> a.share() >= 0.05)
+                        .map(
+                                a ->
+                                        List.of(
+                                                AmountFormat.exact(a.amount() * number),
+                                                String.format(
+                                                        Locale.ROOT, "%.0f %%", 100 * a.share()),
+                                                a.who()))
+                        .toList();
+        if (rows.size() > 1) {
+            blocks.add(
+                    new Block.Table(
+                            "Amounts that compete",
+                            List.of(mass ? "g" : "ml", "likely", "by"),
+                            List.of(true, true, false),
+                            rows,
+                            List.of()));
+        }
+    }
+
+    static void authorities(
+            String caption,
             List<WeightedAuthority> all,
             double number,
             boolean mass,
@@ -143,7 +255,7 @@ public final class MeasureInquiry implements Inquiry {
         if (!rows.isEmpty()) {
             blocks.add(
                     new Block.Table(
-                            "Who says what, weightiest first",
+                            caption,
                             List.of(
                                     "source",
                                     "date",
@@ -164,7 +276,7 @@ public final class MeasureInquiry implements Inquiry {
                 a.date(),
                 a.placeName(),
                 a.authority().trade(),
-                Double.isNaN(amount) ? "–" : Json.number(amount).toPlainString(),
+                Double.isNaN(amount) ? "–" : AmountFormat.exact(amount),
                 String.format(Locale.ROOT, "%.0f %%", a.share() * 100),
                 a.authority().citation().status().words());
     }
@@ -213,7 +325,10 @@ public final class MeasureInquiry implements Inquiry {
                         List.of(false, true, true, false),
                         rows,
                         List.of()));
-        none(json, s.reason()).set("strengths", readings);
+        beware(s.warnings(), blocks);
+        ObjectNode answer = none(json, s.reason());
+        answer.set("strengths", readings);
+        answer.set("warnings", Json.strings(s.warnings()));
     }
 
     private static void syrup(PhraseAnswer.Syrup s, List<Block> blocks, ObjectNode json) {
@@ -243,7 +358,10 @@ public final class MeasureInquiry implements Inquiry {
                         List.of(false, true, true, true, false),
                         rows,
                         List.of()));
-        none(json, s.reason()).set("syrups", readings);
+        beware(s.warnings(), blocks);
+        ObjectNode answer = none(json, s.reason());
+        answer.set("syrups", readings);
+        answer.set("warnings", Json.strings(s.warnings()));
     }
 
     /** Fills the stable fields of an answer that is no volume. */
@@ -252,42 +370,6 @@ public final class MeasureInquiry implements Inquiry {
         json.set("authorities", Json.array());
         json.putNull("system");
         return json.put("reason", reason);
-    }
-
-    /** Compares the phrase in other places and at other dates. */
-    private static void beside(
-            Phrases phrases,
-            String phrase,
-            String others,
-            Circumstances first,
-            List<Block> blocks,
-            ObjectNode json) {
-        List<List<String>> rows = new ArrayList<>();
-        ArrayNode array = Json.array();
-        List<Circumstances> all = new ArrayList<>(List.of(first));
-        for (String other : others.split(";")) {
-            if (!other.isBlank()) {
-                all.add(circumstances(other.strip(), first));
-            }
-        }
-        for (Circumstances where : all) {
-            PhraseAnswer answer = phrases.answer(phrase, where);
-            String amount = answer instanceof Quantity q ? written(q) : "see above";
-            String place = where.place().map(Place::toText).orElse("unknown");
-            String date = where.date().map(d -> d.toText()).orElse("unknown");
-            rows.add(List.of(place, date, amount, answer.reason()));
-            ObjectNode node = Json.object().put("place", place).put("date", date);
-            Json.put(node, "ml", answer instanceof Quantity q ? q.amount() : Optional.empty(), 1);
-            array.add(node.put("reason", answer.reason()));
-        }
-        blocks.add(
-                new Block.Table(
-                        "Side by side",
-                        List.of("place", "date", "amount", "why"),
-                        List.of(false, false, true, false),
-                        rows,
-                        List.of()));
-        json.set("beside", array);
     }
 
     /** Reads “London 1862”: the last word is a date where it is one. */

@@ -26,6 +26,11 @@ final class SyrupPhrases {
     private static final Pattern BRIX =
             Pattern.compile(NUMBER + DEGREE + "(?:bx\\.?|brix|balling)(?: syrup)?");
 
+    private static final Pattern PERCENT =
+            Pattern.compile(
+                    NUMBER
+                            + "\\s*(?:%|per ?cent)\\s*(?:w/[vw]\\s*)?(?:sugar )?syrup(?:\\s*w/[vw])?");
+
     /** Until about this year the older modulus was usual; common practice, no source. */
     private static final int MODERN = 1920;
 
@@ -43,7 +48,43 @@ final class SyrupPhrases {
         if (brix.matches()) {
             return Optional.of(brix(text, where, number(brix.group(1))));
         }
-        return Optional.empty();
+        Matcher percent = PERCENT.matcher(folded);
+        return percent.matches()
+                ? Optional.of(percent(text, where, number(percent.group(1))))
+                : Optional.empty();
+    }
+
+    /** Pharmacopoeias count the grams in 100 ml; by mass no more than stays dissolved is meant. */
+    private PhraseAnswer percent(String text, Circumstances where, double percent) {
+        String folded = Folding.foldWord(text);
+        List<SyrupReading> readings = new ArrayList<>();
+        double grams = percent * 10;
+        if (!folded.contains("w/w") && grams <= SugarSolution.gramsPerLitre(85)) {
+            readings.add(
+                    reading(
+                            "grams in 100 ml",
+                            SugarSolution.brixOfGramsPerLitre(grams),
+                            "USP 28 to 35, Syrup"));
+        }
+        if (!folded.contains("w/v") && percent <= SugarSolution.SATURATED) {
+            readings.add(reading("per cent by mass", percent, "NBS Circular 440"));
+        }
+        List<String> warnings = new ArrayList<>();
+        if (percent > SugarSolution.SATURATED) {
+            warnings.addAll(traps.warnings("syrup", "85"));
+        }
+        return readings.isEmpty()
+                ? none(text, where)
+                : new Syrup(text, where, readings, warnings, sentence(text, readings));
+    }
+
+    private static SyrupReading reading(String scale, double brix, String source) {
+        return new SyrupReading(
+                scale,
+                SugarSolution.gravity(brix),
+                brix,
+                SugarSolution.gramsPerLitre(brix),
+                source);
     }
 
     private static double number(String digits) {
