@@ -112,7 +112,8 @@ final class ServesFinder {
                 words.at("about", p, phrase.get().next())
                         .map(PhraseTable.Match::next)
                         .orElse(phrase.get().next());
-        Optional<Numeral> number = numbers.parse(at);
+        int group = groupOf(at);
+        Optional<Numeral> number = numbers.parse(group);
         if (number.isEmpty() || !number.get().low().isWhole()) {
             return Optional.empty();
         }
@@ -120,7 +121,7 @@ final class ServesFinder {
         if (n.article()) {
             return Optional.empty();
         }
-        boolean sure = phrase.get().value().equals("sure");
+        boolean sure = group > at || phrase.get().value().equals("sure");
         int unitAt = words.has("serves-adj", p.word(n.next())) ? n.next() + 1 : n.next();
         Optional<PhraseTable.Match> unit = words.at("serves-unit", p, unitAt);
         if (unit.isEmpty() && !sure) {
@@ -132,6 +133,14 @@ final class ServesFinder {
                         low,
                         n.high().orElse(low),
                         p.span(i, unit.map(PhraseTable.Match::next).orElse(n.next()))));
+    }
+
+    /** Passes over “a table of” in “enough for a table of eight”. */
+    private int groupOf(int i) {
+        boolean article = words.has("article", p.word(i)) || words.has("definite", p.word(i));
+        int at = article ? i + 1 : i;
+        at = words.has("size", p.word(at)) ? at + 1 : at;
+        return words.has("group", p.word(at)) && words.has("of", p.word(at + 1)) ? at + 2 : i;
     }
 
     private boolean closes(int i) {

@@ -38,10 +38,12 @@ final class VesselFinder {
         boolean measures = words.has("of", p.word(next)) && !receives;
         boolean vague =
                 words.has("the", p.word(i))
-                        && !receives
+                        && (!receives || p.word(at).startsWith("glass"))
                         && next - i == 2
                         && words.has("vessel-vague", p.word(at));
-        if (measures || vague) {
+        boolean toAndFro = p.word(i).equals("one") && words.has("other-one", p.word(next + 1));
+        boolean verb = next - i == 1 && words.has("keeping", p.word(at)) && !receives;
+        if (measures || vague || toAndFro || verb) {
             return Optional.empty();
         }
         String name = singular(p.name(at, next).replace('-', ' '));
