@@ -12,11 +12,8 @@ import org.stillroom.inquiry.AmountReasons;
 import org.stillroom.inquiry.Amounts;
 import org.stillroom.inquiry.Answer;
 import org.stillroom.inquiry.Answer.Block;
-import org.stillroom.inquiry.Arguments;
-import org.stillroom.inquiry.Desk;
 import org.stillroom.inquiry.Figure;
 import org.stillroom.inquiry.Inquiry;
-import org.stillroom.inquiry.Parameter;
 import org.stillroom.inquiry.Study;
 import org.stillroom.lineage.Drink;
 import org.stillroom.model.explain.Explanation;
@@ -24,7 +21,7 @@ import org.stillroom.model.progress.Progress;
 
 /** Shows how a drink's proportions moved, honestly at small numbers. */
 @Component(service = Inquiry.class)
-public final class DriftInquiry implements Inquiry {
+public final class DriftInquiry extends DrinkInquiry {
 
     @Override
     public String name() {
@@ -37,19 +34,7 @@ public final class DriftInquiry implements Inquiry {
     }
 
     @Override
-    public String example() {
-        return "drift \"harbour master's punch\"";
-    }
-
-    @Override
-    public List<Parameter> parameters() {
-        return List.of(DrinkChoice.PARAMETER);
-    }
-
-    @Override
-    public Answer answer(Desk desk, Arguments arguments, Progress progress) {
-        Study study = desk.study(progress);
-        Drink drink = DrinkChoice.of(study, arguments, progress);
+    Answer answer(Study study, Drink drink, Progress progress) {
         Drift drift = study.drift(drink, progress);
         List<Block> blocks = new ArrayList<>();
         List<String> tabled = drift.events().stream().map(Drift.Event::words).toList();

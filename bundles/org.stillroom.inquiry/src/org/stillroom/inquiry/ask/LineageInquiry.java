@@ -9,11 +9,8 @@ import java.util.Optional;
 import org.osgi.service.component.annotations.Component;
 import org.stillroom.inquiry.Answer;
 import org.stillroom.inquiry.Answer.Block;
-import org.stillroom.inquiry.Arguments;
-import org.stillroom.inquiry.Desk;
 import org.stillroom.inquiry.Figure;
 import org.stillroom.inquiry.Inquiry;
-import org.stillroom.inquiry.Parameter;
 import org.stillroom.inquiry.Study;
 import org.stillroom.lineage.Candidate;
 import org.stillroom.lineage.Descent;
@@ -23,7 +20,7 @@ import org.stillroom.model.progress.Progress;
 
 /** Shows who took a drink from whom, with the margin and the alternatives. */
 @Component(service = Inquiry.class)
-public final class LineageInquiry implements Inquiry {
+public final class LineageInquiry extends DrinkInquiry {
 
     private static final int CANDIDATES = 3;
 
@@ -41,19 +38,7 @@ public final class LineageInquiry implements Inquiry {
     }
 
     @Override
-    public String example() {
-        return "lineage \"harbour master's punch\"";
-    }
-
-    @Override
-    public List<Parameter> parameters() {
-        return List.of(DrinkChoice.PARAMETER);
-    }
-
-    @Override
-    public Answer answer(Desk desk, Arguments arguments, Progress progress) {
-        Study study = desk.study(progress);
-        Drink drink = DrinkChoice.of(study, arguments, progress);
+    Answer answer(Study study, Drink drink, Progress progress) {
         Lineage lineage = study.lineage(drink, progress);
         List<List<String>> rows = new ArrayList<>();
         List<String> targets = new ArrayList<>();

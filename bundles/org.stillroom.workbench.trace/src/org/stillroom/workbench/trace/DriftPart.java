@@ -5,7 +5,6 @@ import jakarta.inject.Inject;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
 import org.eclipse.e4.ui.di.Focus;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
@@ -23,20 +22,12 @@ import org.stillroom.model.progress.Progress;
 import org.stillroom.model.spec.Version;
 import org.stillroom.workbench.Explains;
 import org.stillroom.workbench.Navigator;
-import org.stillroom.workbench.OpenLibrary;
-import org.stillroom.workbench.Signals;
-import org.stillroom.workbench.Topics;
-import org.stillroom.workbench.Work;
 import org.stillroom.workbench.widgets.DataTable;
 import org.stillroom.workbench.widgets.Names;
 import org.stillroom.workbench.widgets.Sheet;
 
 /** How a drink's proportions moved: in plain words, as a chart, and as the table behind it. */
 public final class DriftPart extends DrinkPart<Drift> implements Explains {
-    private final Signals signals;
-    private final Navigator navigator;
-    private final Work work;
-    private final IThemeEngine themes;
     private StyledText words;
     private Composite stack;
     private FigurePane chart;
@@ -47,32 +38,21 @@ public final class DriftPart extends DrinkPart<Drift> implements Explains {
 
     /** Makes a part that shows nothing yet. */
     @Inject
-    public DriftPart(
-            Signals signals,
-            OpenLibrary library,
-            Navigator navigator,
-            Work work,
-            DrinkChooser chooser,
-            IThemeEngine themes) {
-        super(signals, library, work, chooser, "Measuring the drift");
-        this.signals = signals;
-        this.navigator = navigator;
-        this.work = work;
-        this.themes = themes;
+    public DriftPart(Bench bench) {
+        super(bench, "Measuring the drift");
     }
 
     /** Lays out chart or table to the left, words and events to the right. */
     @PostConstruct
     void create(Composite owner) {
         Composite parent = Sheet.on(owner);
-        signals.on(Topics.THEME, String.class, parent, this::theme);
         createHead(parent);
         SashForm sides = new SashForm(parent, SWT.HORIZONTAL);
         sides.setSashWidth(1);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(sides);
         stack = new Composite(sides, SWT.NONE);
         stack.setLayout(new StackLayout());
-        chart = new FigurePane(stack, work, themes);
+        chart = figure(stack);
         tablePlace = new Composite(stack, SWT.NONE);
         tablePlace.setLayout(new org.eclipse.swt.layout.FillLayout());
         front(chart.control());
@@ -120,9 +100,9 @@ public final class DriftPart extends DrinkPart<Drift> implements Explains {
         table.ifPresent(t -> t.control().dispose());
         DataTable fresh =
                 new DataTable(tablePlace, "Shares of the whole", DriftRows.columns(drift));
-        fresh.onOpen(row -> reason().ifPresent(navigator::explain));
-        fresh.offer("Explain the shares\tEnter", r -> reason().ifPresent(navigator::explain));
-        fresh.offer("Open the page", row -> navigator.page(row.target(String.class)));
+        fresh.onOpen(row -> reason().ifPresent(navigator()::explain));
+        fresh.offer("Explain the shares\tEnter", r -> reason().ifPresent(navigator()::explain));
+        fresh.offer("Open the page", row -> navigator().page(row.target(String.class)));
         measured = Optional.of(drift);
         fresh.rows(DriftRows.points(drift));
         table = Optional.of(fresh);
@@ -151,11 +131,6 @@ public final class DriftPart extends DrinkPart<Drift> implements Explains {
                 + (drift.versions() == 1 ? " version, " : " versions, ")
                 + drift.independent()
                 + " independent; Ctrl+T shows the table behind the chart";
-    }
-
-    /** Draws the chart in the colours of the new theme. */
-    private void theme(String id) {
-        Optional.ofNullable(chart).ifPresent(FigurePane::redraw);
     }
 
     /** Puts the keyboard into chart or table. */

@@ -4,6 +4,8 @@ import jakarta.annotation.PreDestroy;
 import jakarta.inject.Inject;
 import jakarta.inject.Named;
 import java.util.Optional;
+import org.eclipse.e4.core.di.annotations.Creatable;
+import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -29,19 +31,53 @@ import org.stillroom.workbench.widgets.Names;
  * @param <R> what is worked out of the drink
  */
 abstract class DrinkPart<R> {
-    private final Signals signals;
-    private final OpenLibrary library;
+    private final Bench bench;
     private final Lane tracing;
-    private final DrinkChooser chooser;
     private Optional<String> asked = Optional.empty();
     private Label heading;
     private Label summary;
 
-    DrinkPart(Signals signals, OpenLibrary library, Work work, DrinkChooser chooser, String what) {
-        this.signals = signals;
-        this.library = library;
-        this.tracing = work.lane(what);
-        this.chooser = chooser;
+    /** What every part about a drink works with. */
+    @Creatable
+    static final class Bench {
+        private final Signals signals;
+        private final OpenLibrary library;
+        private final Navigator navigator;
+        private final Work work;
+        private final DrinkChooser chooser;
+        private final IThemeEngine themes;
+
+        @Inject
+        Bench(
+                Signals signals,
+                OpenLibrary library,
+                Navigator navigator,
+                Work work,
+                DrinkChooser chooser,
+                IThemeEngine themes) {
+            this.signals = signals;
+            this.library = library;
+            this.navigator = navigator;
+            this.work = work;
+            this.chooser = chooser;
+            this.themes = themes;
+        }
+    }
+
+    DrinkPart(Bench bench, String what) {
+        this.bench = bench;
+        this.tracing = bench.work.lane(what);
+    }
+
+    Navigator navigator() {
+        return bench.navigator;
+    }
+
+    /** Makes a place for a figure that follows the theme. */
+    FigurePane figure(Composite place) {
+        FigurePane pane = new FigurePane(place, bench.work, bench.themes);
+        bench.signals.on(Topics.THEME, String.class, pane.control(), id -> pane.redraw());
+        return pane;
     }
 
     /** Lays out the drink's name, a line under it and the button that chooses another. */
@@ -50,7 +86,7 @@ abstract class DrinkPart<R> {
         Composite head = new Composite(parent, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(head);
         GridLayoutFactory.fillDefaults().numColumns(2).margins(16, 8).applyTo(head);
-        signals.on(Topics.OPENED, String.class, head, this::opened);
+        bench.signals.on(Topics.OPENED, String.class, head, this::opened);
         heading = new Label(head, SWT.NONE);
         heading.setData("org.eclipse.e4.ui.css.CssClassName", "Heading");
         heading.setText("No drink is traced");
@@ -59,7 +95,7 @@ abstract class DrinkPart<R> {
         choose.setText("Choose a drink…");
         choose.setToolTipText("Choose the drink to trace (Ctrl+D)");
         Names.give(choose, "Choose a drink");
-        choose.addListener(SWT.Selection, e -> chooser.choose(choose.getShell()));
+        choose.addListener(SWT.Selection, e -> bench.chooser.choose(choose.getShell()));
         GridDataFactory.fillDefaults().span(1, 2).align(SWT.END, SWT.CENTER).applyTo(choose);
         summary = new Label(head, SWT.NONE);
         summary.setData("org.eclipse.e4.ui.css.CssClassName", "Quiet");
@@ -91,7 +127,8 @@ abstract class DrinkPart<R> {
 
     /** Returns why the amounts of a version are so. */
     Optional<Navigator.Reason> whole(Version version) {
-        return library.study()
+        return bench.library
+                .study()
                 .map(Study::knowledge)
                 .map(k -> new AmountReasons(k.thesaurus()).whole(version))
                 .map(why -> new Navigator.Reason(version.witness().title(), why));
@@ -99,7 +136,7 @@ abstract class DrinkPart<R> {
 
     /** Returns a version of the open library. */
     Optional<Version> version(String id) {
-        return library.study().flatMap(study -> study.version(id));
+        return bench.library.study().flatMap(study -> study.version(id));
     }
 
     /** A drink with what was worked out of it. */
@@ -110,7 +147,8 @@ abstract class DrinkPart<R> {
         if (heading == null || heading.isDisposed()) {
             return;
         }
-        library.study()
+        bench.library
+                .study()
                 .ifPresent(
                         study ->
                                 asked.ifPresent(

@@ -4,7 +4,6 @@ import jakarta.annotation.PostConstruct;
 import jakarta.inject.Inject;
 import java.util.List;
 import java.util.Optional;
-import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
 import org.eclipse.e4.ui.di.Focus;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
@@ -19,20 +18,12 @@ import org.stillroom.lineage.Lineage;
 import org.stillroom.model.progress.Progress;
 import org.stillroom.workbench.Explains;
 import org.stillroom.workbench.Navigator;
-import org.stillroom.workbench.OpenLibrary;
-import org.stillroom.workbench.Signals;
-import org.stillroom.workbench.Topics;
-import org.stillroom.workbench.Work;
 import org.stillroom.workbench.widgets.DataTable;
 import org.stillroom.workbench.widgets.Names;
 import org.stillroom.workbench.widgets.Sheet;
 
 /** The versions of a drink in order of time, who took it from whom, and the figure of it. */
 public final class VersionsPart extends DrinkPart<Lineage> implements Explains {
-    private final Signals signals;
-    private final Navigator navigator;
-    private final Work work;
-    private final IThemeEngine themes;
     private DataTable versions;
     private DataTable parents;
     private StyledText why;
@@ -40,25 +31,14 @@ public final class VersionsPart extends DrinkPart<Lineage> implements Explains {
 
     /** Makes a part that traces nothing yet. */
     @Inject
-    public VersionsPart(
-            Signals signals,
-            OpenLibrary library,
-            Navigator navigator,
-            Work work,
-            DrinkChooser chooser,
-            IThemeEngine themes) {
-        super(signals, library, work, chooser, "Tracing the drink");
-        this.signals = signals;
-        this.navigator = navigator;
-        this.work = work;
-        this.themes = themes;
+    public VersionsPart(Bench bench) {
+        super(bench, "Tracing the drink");
     }
 
     /** Lays out the time line and the possible parents above, the figure below. */
     @PostConstruct
     void create(Composite owner) {
         Composite parent = Sheet.on(owner);
-        signals.on(Topics.THEME, String.class, parent, this::theme);
         createHead(parent);
         SashForm halves = new SashForm(parent, SWT.VERTICAL);
         halves.setSashWidth(1);
@@ -67,15 +47,15 @@ public final class VersionsPart extends DrinkPart<Lineage> implements Explains {
         tables.setSashWidth(1);
         versions = new DataTable(tables, "Versions in order of time", LineageRows.VERSIONS);
         versions.onSelect(row -> row.ifPresent(r -> rank(r.target(Descent.class))));
-        versions.onOpen(row -> navigator.page(row.target(Descent.class).version().id()));
+        versions.onOpen(row -> navigator().page(row.target(Descent.class).version().id()));
         versions.offer(
                 "Open the page\tEnter",
-                row -> navigator.page(row.target(Descent.class).version().id()));
+                row -> navigator().page(row.target(Descent.class).version().id()));
         versions.offer(
-                "Explain the amounts\tCtrl+E", row -> reason().ifPresent(navigator::explain));
+                "Explain the amounts\tCtrl+E", row -> reason().ifPresent(navigator()::explain));
         createParents(tables);
         tables.setWeights(64, 36);
-        figure = new FigurePane(halves, work, themes);
+        figure = figure(halves);
         halves.setWeights(45, 55);
         trace();
     }
@@ -84,7 +64,7 @@ public final class VersionsPart extends DrinkPart<Lineage> implements Explains {
         SashForm side = new SashForm(place, SWT.VERTICAL);
         side.setSashWidth(1);
         parents = new DataTable(side, "Possible parents", LineageRows.PARENTS);
-        parents.onOpen(row -> navigator.page(row.target(String.class)));
+        parents.onOpen(row -> navigator().page(row.target(String.class)));
         why = new StyledText(side, SWT.READ_ONLY | SWT.WRAP | SWT.MULTI | SWT.V_SCROLL);
         why.setMargins(12, 8, 12, 8);
         why.setLineSpacing(3);
@@ -132,11 +112,6 @@ public final class VersionsPart extends DrinkPart<Lineage> implements Explains {
     private void rank(Descent descent) {
         parents.rows(LineageRows.parents(descent));
         why.setText(LineageRows.why(descent));
-    }
-
-    /** Draws the figure in the colours of the new theme. */
-    private void theme(String id) {
-        Optional.ofNullable(figure).ifPresent(FigurePane::redraw);
     }
 
     /** Puts the keyboard into the time line. */
