@@ -49,6 +49,55 @@ final class StrengthPhrases {
 
     private static final String SIKES_SCALE = "British proof (Sikes)";
 
+    /**
+     * A scale of strength with one reading.
+     *
+     * @param words what is said in it, the number in the first group
+     * @param name its name for a reader
+     * @param source who defines it
+     * @param strength from its degrees to alcohol by volume at 20 °C, 0 to 1
+     */
+    private record Scale(Pattern words, String name, String source, DoubleUnaryOperator strength) {}
+
+    private static final List<Scale> SCALES =
+            List.of(
+                    new Scale(
+                            OVER,
+                            SIKES_SCALE + ", over proof",
+                            "Nicholson 1912",
+                            Proof::fromOverProof),
+                    new Scale(
+                            UNDER,
+                            SIKES_SCALE + ", under proof",
+                            "Nicholson 1912",
+                            Proof::fromUnderProof),
+                    new Scale(
+                            ONE_IN,
+                            SIKES_SCALE + ", one in so many",
+                            "Accum 1820",
+                            Proof::fromOneIn),
+                    new Scale(
+                            ONE_TO,
+                            SIKES_SCALE + ", one to so many",
+                            "Accum 1820",
+                            Proof::fromOneTo),
+                    new Scale(
+                            GAY_LUSSAC,
+                            "Gay-Lussac, 15 °C",
+                            "Encyclopaedia Britannica 1911",
+                            Proof::fromGayLussac),
+                    new Scale(
+                            TRALLES,
+                            "Tralles, 60 °F",
+                            "Encyclopaedia Britannica 1911",
+                            Proof::fromTralles),
+                    new Scale(SIKES, SIKES_SCALE, "Nicholson 1912", Proof::fromSikes),
+                    new Scale(
+                            VOLUME,
+                            "per cent by volume, 20 °C",
+                            "Directive 76/766/EEC",
+                            v -> v / 100));
+
     private final List<Row> proofs;
     private final Traps traps = Traps.shipped();
 
@@ -67,84 +116,9 @@ final class StrengthPhrases {
             double degrees = proof.group(1) == null ? Double.NaN : number(proof.group(1));
             return Optional.of(proof(text, where, Where.of(where, places), degrees));
         }
-        return single(
-                        text,
-                        where,
-                        folded,
-                        OVER,
-                        SIKES_SCALE + ", over proof",
-                        "Nicholson 1912",
-                        Proof::fromOverProof)
-                .or(
-                        () ->
-                                single(
-                                        text,
-                                        where,
-                                        folded,
-                                        UNDER,
-                                        SIKES_SCALE + ", under proof",
-                                        "Nicholson 1912",
-                                        Proof::fromUnderProof))
-                .or(
-                        () ->
-                                single(
-                                        text,
-                                        where,
-                                        folded,
-                                        ONE_IN,
-                                        SIKES_SCALE + ", one in so many",
-                                        "Accum 1820",
-                                        Proof::fromOneIn))
-                .or(
-                        () ->
-                                single(
-                                        text,
-                                        where,
-                                        folded,
-                                        ONE_TO,
-                                        SIKES_SCALE + ", one to so many",
-                                        "Accum 1820",
-                                        Proof::fromOneTo))
-                .or(
-                        () ->
-                                single(
-                                        text,
-                                        where,
-                                        folded,
-                                        GAY_LUSSAC,
-                                        "Gay-Lussac, 15 °C",
-                                        "Encyclopaedia Britannica 1911",
-                                        Proof::fromGayLussac))
-                .or(
-                        () ->
-                                single(
-                                        text,
-                                        where,
-                                        folded,
-                                        TRALLES,
-                                        "Tralles, 60 °F",
-                                        "Encyclopaedia Britannica 1911",
-                                        Proof::fromTralles))
-                .or(
-                        () ->
-                                single(
-                                        text,
-                                        where,
-                                        folded,
-                                        SIKES,
-                                        SIKES_SCALE,
-                                        "Nicholson 1912",
-                                        Proof::fromSikes))
-                .or(
-                        () ->
-                                single(
-                                        text,
-                                        where,
-                                        folded,
-                                        VOLUME,
-                                        "per cent by volume, 20 °C",
-                                        "Directive 76/766/EEC",
-                                        v -> v / 100));
+        return SCALES.stream()
+                .flatMap(scale -> single(text, where, folded, scale).stream())
+                .findFirst();
     }
 
     private static double number(String digits) {
@@ -152,19 +126,13 @@ final class StrengthPhrases {
     }
 
     private static Optional<PhraseAnswer> single(
-            String text,
-            Circumstances where,
-            String folded,
-            Pattern pattern,
-            String scale,
-            String source,
-            DoubleUnaryOperator strength) {
-        Matcher m = pattern.matcher(folded);
+            String text, Circumstances where, String folded, Scale scale) {
+        Matcher m = scale.words().matcher(folded);
         if (!m.matches()) {
             return Optional.empty();
         }
         double value = number(m.group(1));
-        Optional<Double> volume = strength(strength, value);
+        Optional<Double> volume = strength(scale.strength(), value);
         if (volume.isEmpty()) {
             return Optional.of(
                     new PhraseAnswer.None(
@@ -173,7 +141,8 @@ final class StrengthPhrases {
                             "No spirit is as strong as “" + text.strip() + "”.",
                             List.of("70 o.p.", "30 u.p.", "90 °Tralles")));
         }
-        StrengthReading reading = new StrengthReading(scale, volume.get(), 1, source);
+        StrengthReading reading =
+                new StrengthReading(scale.name(), volume.get(), 1, scale.source());
         return Optional.of(
                 new Strength(
                         text, where, List.of(reading), List.of(), sentence(text, reading) + "."));
