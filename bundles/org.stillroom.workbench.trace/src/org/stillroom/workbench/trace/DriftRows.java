@@ -23,9 +23,9 @@ final class DriftRows {
 
     static List<DataTable.Column> columns(Drift drift) {
         List<DataTable.Column> columns = new ArrayList<>();
-        columns.add(DataTable.Column.words("Version", 26));
+        columns.add(DataTable.Column.words("Version", 24));
         columns.add(DataTable.Column.figures("Year", 9));
-        drift.roles().forEach(role -> columns.add(DataTable.Column.figures(role + " %", 20)));
+        drift.roles().forEach(role -> columns.add(DataTable.Column.figures(role + " %", 15)));
         columns.add(DataTable.Column.figures("Distance", 15));
         columns.add(DataTable.Column.words("Line", 18));
         return columns;

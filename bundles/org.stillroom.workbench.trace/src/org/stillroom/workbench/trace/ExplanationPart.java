@@ -53,6 +53,7 @@ public final class ExplanationPart {
         tree = new ReasonTree(parent);
         tree.offer("Show this word in Measures\tCtrl+M", this::hasWord, this::explore);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(tree.control());
+        tree.control().setVisible(false);
         asked.ifPresent(this::fill);
     }
 
@@ -69,6 +70,7 @@ public final class ExplanationPart {
     private void fill(Navigator.Reason reason) {
         heading.setText("Why: " + reason.heading().replace("&", "&&"));
         tree.show(reason.explanation());
+        tree.control().setVisible(true);
         measures.setVisible(hasWord());
     }
 

@@ -64,7 +64,8 @@ final class FigurePane {
         GridLayoutFactory.fillDefaults().numColumns(5).margins(10, 4).spacing(6, 0).applyTo(row);
         Label hint = new Label(row, SWT.NONE);
         hint.setData("org.eclipse.e4.ui.css.CssClassName", "Quiet");
-        hint.setText("In the figure: + and − change the size, 0 fits it, arrows move it.");
+        hint.setText("Keys:  +  −  0  arrows");
+        hint.setToolTipText("In the figure + and − change the size, 0 fits it, arrows move it.");
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).applyTo(hint);
         button(row, "Larger", () -> canvas.zoom(canvas.zoom() * 1.25));
         button(row, "Smaller", () -> canvas.zoom(canvas.zoom() / 1.25));

@@ -13,6 +13,7 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.stillroom.inquiry.Answer.Block;
@@ -32,21 +33,24 @@ import org.stillroom.workbench.Signals;
 import org.stillroom.workbench.Topics;
 import org.stillroom.workbench.Work;
 import org.stillroom.workbench.widgets.DataTable;
-import org.stillroom.workbench.widgets.ReasonTree;
+import org.stillroom.workbench.widgets.Names;
 import org.stillroom.workbench.widgets.Sheet;
 
 /** A word of measure across time and place: who says what, as a picture and as a table. */
 public final class MeasuresPart implements Explains {
     private static final List<DataTable.Column> COLUMNS =
             List.of(
-                    DataTable.Column.figures("No.", 8),
-                    DataTable.Column.words("Source", 26),
+                    DataTable.Column.figures("No.", 9),
+                    DataTable.Column.words("Source", 27),
                     DataTable.Column.words("Date", 15),
+                    DataTable.Column.figures("Amount", 18),
+                    DataTable.Column.figures("Weight", 12),
                     DataTable.Column.words("Place", 20),
                     DataTable.Column.words("Trade", 14),
-                    DataTable.Column.figures("Amount", 22),
-                    DataTable.Column.figures("Weight", 14),
-                    DataTable.Column.words("How it is known", 26));
+                    DataTable.Column.words("How it is known", 28));
+
+    /** Which cells of the table behind the figure stand in which column: what counts comes first. */
+    private static final List<Integer> ORDER = List.of(0, 1, 2, 5, 6, 3, 4, 7);
 
     private final Signals signals;
     private final OpenLibrary library;
@@ -62,7 +66,7 @@ public final class MeasuresPart implements Explains {
     private Label disagreement;
     private FigurePane figure;
     private DataTable statements;
-    private ReasonTree why;
+    private StyledText why;
 
     /** What is said of a word, and the words that could be asked for. */
     private record Found(WordAccount account, Block.Table table, List<String> words) {}
@@ -92,7 +96,7 @@ public final class MeasuresPart implements Explains {
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
         form = new WordForm(parent, this::ask);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(form.control());
-        meaning = sentence(parent, "Heading");
+        meaning = sentence(parent, "Plain");
         disagreement = sentence(parent, "Quiet");
         SashForm sides = new SashForm(parent, SWT.HORIZONTAL);
         sides.setSashWidth(1);
@@ -101,7 +105,11 @@ public final class MeasuresPart implements Explains {
         SashForm side = new SashForm(sides, SWT.VERTICAL);
         side.setSashWidth(1);
         createTable(side);
-        why = new ReasonTree(side);
+        why = new StyledText(side, SWT.READ_ONLY | SWT.WRAP | SWT.MULTI | SWT.V_SCROLL);
+        why.setMargins(14, 8, 14, 8);
+        why.setLineSpacing(3);
+        why.setAlwaysShowScrollBars(false);
+        Names.give(why, "The statement and its source");
         side.setWeights(64, 36);
         sides.setWeights(56, 44);
         form.fill(asked.orElseGet(last::get));
@@ -121,7 +129,7 @@ public final class MeasuresPart implements Explains {
 
     private void createTable(Composite side) {
         statements = new DataTable(side, "Who says what", COLUMNS);
-        statements.onSelect(row -> row.ifPresent(r -> why.show(r.target(Explanation.class))));
+        statements.onSelect(row -> row.ifPresent(r -> tell(r.target(Explanation.class))));
         statements.onOpen(row -> explain());
         statements.offer("Explain what the word held\tEnter", row -> explain());
     }
@@ -169,21 +177,40 @@ public final class MeasuresPart implements Explains {
         say(account.meaning().reason(), account.disagreement());
         List<DataTable.Row> rows = new ArrayList<>();
         for (int i = 0; i < found.table().rows().size(); i++) {
-            rows.add(new DataTable.Row(found.table().rows().get(i), found.table().whys().get(i)));
+            List<String> cells = found.table().rows().get(i);
+            List<String> ordered = ORDER.stream().map(cells::get).toList();
+            rows.add(new DataTable.Row(ordered, found.table().whys().get(i)));
         }
         statements.rows(rows);
         statements.select(0);
         statements
                 .selection()
-                .ifPresentOrElse(r -> why.show(r.target(Explanation.class)), why::clear);
+                .ifPresentOrElse(r -> tell(r.target(Explanation.class)), () -> why.setText(""));
         figure.show(new Figure.MeasureFigure(account), "word");
+    }
+
+    /** Writes a statement out: what it says, where it was published, how much it counts and why. */
+    private void tell(Explanation statement) {
+        StringBuilder words = new StringBuilder(statement.statement());
+        for (Explanation because : statement.because()) {
+            words.append("\n\n").append(because.statement());
+            because.source()
+                    .ifPresent(
+                            c ->
+                                    words.append("\nPublished in: ")
+                                            .append(c.work())
+                                            .append(" (")
+                                            .append(c.status().words())
+                                            .append(")"));
+        }
+        why.setText(words.toString());
     }
 
     private void refuse(String words) {
         shown = Optional.empty();
         say(words, "");
         statements.rows(List.of());
-        why.clear();
+        why.setText("");
         figure.clear();
     }
 

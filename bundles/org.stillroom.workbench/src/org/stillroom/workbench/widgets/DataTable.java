@@ -11,6 +11,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Menu;
@@ -28,6 +29,7 @@ import org.eclipse.swt.widgets.TableItem;
  */
 public final class DataTable {
     private static final int NARROWEST = 48;
+    private static final int CELL_MARGIN = 3;
 
     /** A column is at least so many points wide for each of its weight; else the table scrolls. */
     private static final int POINTS_OF_WEIGHT = 5;
@@ -89,6 +91,7 @@ public final class DataTable {
         table.addListener(SWT.Selection, e -> selected.accept(selection()));
         table.addListener(SWT.DefaultSelection, e -> selection().ifPresent(opened));
         table.addListener(SWT.KeyDown, this::key);
+        table.addListener(SWT.MouseMove, e -> table.setToolTipText(hidden(e.x, e.y)));
     }
 
     private void head(Column column) {
@@ -167,6 +170,26 @@ public final class DataTable {
         TableItem item = table.getItem(new org.eclipse.swt.graphics.Point(x, y));
         int index = item == null ? -1 : table.indexOf(item);
         return index < 0 || index >= rows.size() ? Optional.empty() : Optional.of(rows.get(index));
+    }
+
+    /** Returns the words of a cell that is too narrow for them, or null, which shows no tool tip. */
+    private String hidden(int x, int y) {
+        org.eclipse.swt.graphics.Point place = new org.eclipse.swt.graphics.Point(x, y);
+        TableItem item = table.getItem(place);
+        for (int i = 0; item != null && i < columns.size(); i++) {
+            if (item.getBounds(i).contains(place)) {
+                String words = item.getText(i);
+                return isCut(words, item.getBounds(i).width) ? words : null;
+            }
+        }
+        return null;
+    }
+
+    private boolean isCut(String words, int width) {
+        GC gc = new GC(table);
+        int needed = gc.textExtent(words).x + 2 * CELL_MARGIN;
+        gc.dispose();
+        return needed > width;
     }
 
     private void fill(Event event) {

@@ -61,7 +61,8 @@ public final class ReasonTree {
     public void show(Explanation explanation) {
         tree.setRedraw(false);
         tree.removeAll();
-        fill(new TreeItem(tree, SWT.NONE), explanation, 3);
+        fill(new TreeItem(tree, SWT.NONE), explanation);
+        expand(tree.getItems(), 3);
         tree.setRedraw(true);
         if (tree.getItemCount() > 0) {
             tree.setSelection(tree.getItem(0));
@@ -88,13 +89,22 @@ public final class ReasonTree {
         whole.setText("");
     }
 
-    private void fill(TreeItem item, Explanation explanation, int open) {
+    /** Opens from the top down: an item whose parent is closed cannot be opened. */
+    private static void expand(TreeItem[] items, int levels) {
+        for (TreeItem item : items) {
+            if (levels > 0) {
+                item.setExpanded(true);
+                expand(item.getItems(), levels - 1);
+            }
+        }
+    }
+
+    private void fill(TreeItem item, Explanation explanation) {
         String source = explanation.source().map(s -> "  [" + s.work() + "]").orElse("");
         item.setText(explanation.statement() + source);
         item.setData(explanation);
         for (Explanation reason : explanation.because()) {
-            fill(new TreeItem(item, SWT.NONE), reason, open - 1);
+            fill(new TreeItem(item, SWT.NONE), reason);
         }
-        item.setExpanded(open > 0);
     }
 }
