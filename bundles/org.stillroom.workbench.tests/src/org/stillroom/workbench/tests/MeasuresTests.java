@@ -83,6 +83,7 @@ class MeasuresTests {
             shoot(window, "measures-dash");
             ask(window, "xyzzy", "GB", "1862");
             assertTrue(window.cells(TABLE).isEmpty());
+            assertEquals(1, window.get(() -> window.shells().size()), "no error is shown");
             window.screenshot("measures-unknown-word");
             ask(window, "pony", "US", "1884");
             awaitFigure(window);

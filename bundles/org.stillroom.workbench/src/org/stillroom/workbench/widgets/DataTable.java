@@ -194,6 +194,9 @@ public final class DataTable {
 
     private void fill(Event event) {
         TableItem item = (TableItem) event.item;
+        if (event.index < 0 || event.index >= rows.size()) {
+            return; // the toolkit asks late for a row that is gone
+        }
         Row row = rows.get(event.index);
         for (int i = 0; i < columns.size(); i++) {
             item.setText(i, row.cells().get(i).replace('\n', ' '));
