@@ -40,10 +40,10 @@ import org.stillroom.workbench.widgets.Sheet;
 public final class MeasuresPart implements Explains {
     private static final List<DataTable.Column> COLUMNS =
             List.of(
-                    DataTable.Column.figures("No.", 9),
-                    DataTable.Column.words("Source", 27),
+                    DataTable.Column.figures("No.", 8),
+                    DataTable.Column.words("Source", 25),
                     DataTable.Column.words("Date", 15),
-                    DataTable.Column.figures("Amount", 18),
+                    DataTable.Column.figures("Amount", 21),
                     DataTable.Column.figures("Weight", 12),
                     DataTable.Column.words("Place", 20),
                     DataTable.Column.words("Trade", 14),
