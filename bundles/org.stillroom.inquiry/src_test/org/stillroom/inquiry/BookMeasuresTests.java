@@ -82,6 +82,19 @@ class BookMeasuresTests {
     }
 
     @Test
+    void readingAFileShowsTheTable() throws IOException {
+        Path file = folder.resolve("quay.md");
+        Files.writeString(file, HEAD.formatted("1862", "") + TABLE + RECIPES);
+        var json =
+                new org.stillroom.inquiry.ask.ReadInquiry()
+                        .answer(desk, Arguments.of("file", file.toString()), Progress.SILENT)
+                        .json();
+        assertEquals(2, json.get("ownMeasures").size());
+        assertEquals("1/3", json.at("/ownMeasures/0/ratio").asText());
+        assertEquals(189.420, json.at("/ownMeasures/0/ml/likely").asDouble(), 0.001);
+    }
+
+    @Test
     void aBritishBookNear1826ShowsBothAnswers() throws IOException {
         Study study = study("1826", "", RECIPES);
         Measured pint =

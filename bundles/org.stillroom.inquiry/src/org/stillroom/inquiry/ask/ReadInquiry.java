@@ -79,6 +79,8 @@ public final class ReadInquiry implements Inquiry {
         Source source = book.source();
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Paragraph(summary(book)));
+        OwnTableBlocks own = new OwnTableBlocks(book, desk.knowledge());
+        blocks.addAll(own.blocks());
         AmountReasons reasons = new AmountReasons(desk.knowledge().thesaurus());
         ArrayNode recipes = Json.array();
         for (Version version : book.versions()) {
@@ -89,6 +91,7 @@ public final class ReadInquiry implements Inquiry {
         ObjectNode json = Json.object();
         json.set("source", ReadingJson.source(source));
         json.set("recipes", recipes);
+        json.set("ownMeasures", own.json());
         List<Problem> problems = new ArrayList<>(read.problems());
         problems.addAll(book.reading().problems());
         return new Answer("Reading of " + source.bibliography().title(), blocks, json, problems);
