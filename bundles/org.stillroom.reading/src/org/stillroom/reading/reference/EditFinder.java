@@ -69,11 +69,6 @@ final class EditFinder {
                             2),
                     rule(
                             RawEdit.Op.REPLACE,
-                            "\\bsubstitution of(?: the)? " + N + " for (?:the )?" + N + END,
-                            2,
-                            1),
-                    rule(
-                            RawEdit.Op.REPLACE,
                             "\\b(?:replac|chang|exchang)(?:e|ing)(?: the)? "
                                     + N
                                     + " (?:for|by|with|to|into) (?:the )?"
@@ -177,6 +172,18 @@ final class EditFinder {
                             1),
                     rule(RawEdit.Op.WITH, "\\bwith (?:the )?" + N + END, 0, 1));
 
+    /** “With the natural substitution of perry for cider”; looked for before all else. */
+    private static final Rule SUBSTITUTION =
+            rule(
+                    RawEdit.Op.REPLACE,
+                    "\\b(?:(?:with|by) )?(?:the )?(?:simple |natural |mere )?substitution of(?: the)? "
+                            + N
+                            + " for (?:the )?"
+                            + N
+                            + END,
+                    2,
+                    1);
+
     private static final Pattern FOR =
             Pattern.compile(
                     "(?:"
@@ -223,16 +230,20 @@ final class EditFinder {
     static List<RawEdit> find(String body, Predicate<String> inBase) {
         StringBuilder rest = new StringBuilder(body);
         List<RawEdit> found = new ArrayList<>();
+        run(SUBSTITUTION, rest, inBase, found);
         exchanges(rest, inBase, found);
-        for (Rule rule : RULES) {
-            Matcher m = rule.pattern.matcher(rest.toString());
-            while (m.find()) {
-                take(rule, m, rest, inBase, found);
-                m.reset(rest.toString());
-            }
-        }
+        RULES.forEach(rule -> run(rule, rest, inBase, found));
         found.sort(Comparator.comparingInt(RawEdit::start));
         return found;
+    }
+
+    private static void run(
+            Rule rule, StringBuilder rest, Predicate<String> inBase, List<RawEdit> found) {
+        Matcher m = rule.pattern.matcher(rest.toString());
+        while (m.find()) {
+            take(rule, m, rest, inBase, found);
+            m.reset(rest.toString());
+        }
     }
 
     /** “Brandy for whiskey”, where the second is in the other recipe. */

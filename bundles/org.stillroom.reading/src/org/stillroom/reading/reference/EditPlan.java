@@ -91,6 +91,10 @@ final class EditPlan {
         if (needs && read(raw.to(), raw.toStart()).ingredientName().isBlank()) {
             return;
         }
+        boolean brings = raw.op() == RawEdit.Op.ADD || raw.op() == RawEdit.Op.WITH;
+        if (brings && !isThing(read(raw.to(), raw.toStart()))) {
+            return;
+        }
         switch (raw.op()) {
             case REPLACE -> replace(raw, find(raw.from()));
             case WITH -> with(raw);
@@ -98,6 +102,16 @@ final class EditPlan {
             case REMOVE -> remove(raw);
             case AMOUNT -> amount(raw);
         }
+    }
+
+    /** Tells whether a line names something to drink or eat, or measures it. */
+    private boolean isThing(ReadingLine line) {
+        boolean known = line.ingredient().filter(i -> !i.senses().isEmpty()).isPresent();
+        boolean measured =
+                line.amount().quantity().isPresent()
+                        && !line.measure().equals("whole")
+                        && !line.measure().equals("unstated");
+        return known || measured || categories.of(line.ingredientName()).isPresent();
     }
 
     /**
@@ -302,6 +316,9 @@ final class EditPlan {
         int at = find(raw.from());
         if (at < 0) {
             at = categories.of(raw.from()).map(this::only).orElse(-1);
+        }
+        if (at < 0 && !isThing(read(raw.from(), raw.start()))) {
+            return;
         }
         if (at < 0) {
             edits.add(new Edit.Remove(raw.from()));

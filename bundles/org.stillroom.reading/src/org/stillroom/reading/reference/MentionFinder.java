@@ -50,7 +50,7 @@ final class MentionFinder {
             Pattern.compile("(the )?(one before (the )?last|last but one|first of these)");
     private static final Pattern BEFORE =
             Pattern.compile(
-                    "\\b(?:as|like|to|from|than|of|follow|same as|in|with) (?:the |that |directions )*"
+                    "\\b(?:as|like|to|from|of|follow|same as|in|with) (?:the |that |directions )*"
                             + "(?:foregoing|preceding|above|previous|last|former|before)"
                             + "(?: one| recipe| receipt| drink| directions)?\\b"
                             + "|\\b(?:directions|recipe|receipt) above\\b"
@@ -135,8 +135,13 @@ final class MentionFinder {
         this.titles = titles;
     }
 
-    /** Returns the words that send from a recipe, given by its place, to another. */
-    Optional<Mention> find(String folded, String printed, int from) {
+    /**
+     * Returns the words that send from a recipe to another.
+     *
+     * @param from the place of the recipe
+     * @param full whether it has amounts enough of its own, so that slight signs do not count
+     */
+    Optional<Mention> find(String folded, String printed, int from, boolean full) {
         String body = folded.substring(0, Math.min(REACH, folded.length()));
         return several(body)
                 .or(() -> numbered(body, from))
@@ -144,7 +149,12 @@ final class MentionFinder {
                 .or(() -> before(body, LAST_BUT_ONE, 2))
                 .or(() -> before(body, BEFORE, 1))
                 .or(() -> before(body, SAME, 1))
-                .or(() -> lettered(body, from))
+                .or(() -> full ? Optional.empty() : hinted(body, folded, printed, from));
+    }
+
+    /** Slighter signs, which count in a recipe that says little of its own. */
+    private Optional<Mention> hinted(String body, String folded, String printed, int from) {
+        return lettered(body, from)
                 .or(() -> opening(body, from))
                 .or(() -> loose(body, from))
                 .or(() -> anywhere(body, printed, from))

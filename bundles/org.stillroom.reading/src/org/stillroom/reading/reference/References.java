@@ -31,6 +31,7 @@ public final class References {
     private static final int LONGEST_CHAIN = 24;
 
     private static final int DEEPEST = 200;
+    private static final int FULL = 4;
 
     private static final Pattern ABBREVIATED =
             Pattern.compile("\\b(oz|ozs|lb|lbs|tsp|tbsp|dr|drs|pt|qt|gal|gill|jig)\\.");
@@ -94,7 +95,7 @@ public final class References {
         int lead = slice.indexOf(printed);
         int offset = body.start() + slice.codePointCount(0, Math.max(0, lead));
         FoldedText folded = Folding.fold(printed);
-        Optional<Mention> mention = finder.find(folded.folded(), printed, i);
+        Optional<Mention> mention = finder.find(folded.folded(), printed, i, isFull(reading));
         if (mention.isEmpty()) {
             return reading;
         }
@@ -110,6 +111,12 @@ public final class References {
             return circular(words, readings.get(target.getAsInt()));
         }
         return linked(words, resolved(target.getAsInt(), depth + 1));
+    }
+
+    /** Tells whether a recipe has several amounts of its own. */
+    private static boolean isFull(Reading reading) {
+        return reading.lines().stream().filter(l -> l.amount().quantity().isPresent()).count()
+                >= FULL;
     }
 
     /** A recipe's words with the reference in them. */
