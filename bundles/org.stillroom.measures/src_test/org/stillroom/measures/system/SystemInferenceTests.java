@@ -135,6 +135,12 @@ class SystemInferenceTests {
         }
         report.sort((a, b) -> b.compareTo(a));
         for (String half : List.of("A", "B")) {
+            System.out.printf(
+                    Locale.ROOT,
+                    "Systems, half %s: Brier score %.4f of %d labelled recipes%n",
+                    half,
+                    mean(scores.getOrDefault(half, List.of())),
+                    scores.getOrDefault(half, List.of()).size());
             report.add(0, "half " + half + ": " + mean(scores.getOrDefault(half, List.of())));
         }
         Files.createDirectories(Path.of("target"));
