@@ -1,19 +1,12 @@
 package org.stillroom.library;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.stillroom.library.journal.Journal;
@@ -30,8 +23,6 @@ import org.stillroom.model.progress.Progress;
  * the same. No file of sources is ever written.
  */
 public final class LibraryFolder {
-
-    private static final int DEEPEST = 12;
 
     private final LibraryLayout layout;
     private final SourceReaders readers;
@@ -58,14 +49,14 @@ public final class LibraryFolder {
         checkFolder();
         List<Problem> problems = new ArrayList<>();
         LibrarySettings settings = SettingsFile.read(layout, problems);
-        List<Path> found = find(problems);
+        Map<String, Path> found = SourceFinder.find(layout, readers, problems);
         progress.begin("Opening " + settings.title(), found.size());
         Map<String, SourceFile> known = new HashMap<>();
         before.ifPresent(l -> l.files().forEach(f -> known.put(f.id(), f)));
         List<SourceFile> files = new ArrayList<>();
-        for (Path file : found) {
+        for (Map.Entry<String, Path> file : found.entrySet()) {
             progress.check();
-            files.add(open(file, known, settings));
+            files.add(open(file.getKey(), file.getValue(), known, settings));
             progress.step(1);
         }
         Journal journal = new Journal(layout.research());
@@ -102,8 +93,8 @@ public final class LibraryFolder {
         }
     }
 
-    private SourceFile open(Path file, Map<String, SourceFile> known, LibrarySettings settings) {
-        String id = id(file);
+    private SourceFile open(
+            String id, Path file, Map<String, SourceFile> known, LibrarySettings settings) {
         String stamp = stamp(file);
         SourceFile before = known.get(id);
         if (before != null && before.stamp().equals(stamp)) {
@@ -111,10 +102,6 @@ public final class LibraryFolder {
         }
         SourceReader.Result result = readers.read(id, file, settings.defaults());
         return new SourceFile(id, stamp, result.source(), result.problems());
-    }
-
-    private String id(Path file) {
-        return layout.sources().relativize(file).toString().replace('\\', '/');
     }
 
     private static String stamp(Path file) {
@@ -127,70 +114,6 @@ public final class LibraryFolder {
             return a.size() + "@" + a.lastModifiedTime().toMillis() + ";";
         } catch (IOException absent) {
             return "-;";
-        }
-    }
-
-    private List<Path> find(List<Problem> problems) {
-        List<Path> found = new ArrayList<>();
-        try {
-            Files.walkFileTree(
-                    layout.sources(),
-                    java.util.EnumSet.of(java.nio.file.FileVisitOption.FOLLOW_LINKS),
-                    layout.isBare() ? 1 : DEEPEST,
-                    new Finder(found, problems));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        found.sort(Comparator.comparing(this::id));
-        return found;
-    }
-
-    /** Collects source files; folders and files that may not be read become problems. */
-    private final class Finder extends SimpleFileVisitor<Path> {
-        private final List<Path> found;
-        private final List<Problem> problems;
-
-        Finder(List<Path> found, List<Problem> problems) {
-            this.found = found;
-            this.problems = problems;
-        }
-
-        @Override
-        public FileVisitResult preVisitDirectory(Path dir, BasicFileAttributes attributes) {
-            boolean hidden = dir.getFileName() != null && name(dir).startsWith(".");
-            boolean root = dir.equals(layout.sources());
-            return hidden && !root ? FileVisitResult.SKIP_SUBTREE : FileVisitResult.CONTINUE;
-        }
-
-        @Override
-        public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-            String name = name(file).toLowerCase(Locale.ROOT);
-            boolean aside = name.startsWith(".") || name.startsWith("readme");
-            if (!aside && !attributes.isDirectory() && readers.takes(file)) {
-                found.add(file);
-            }
-            return FileVisitResult.CONTINUE;
-        }
-
-        @Override
-        public FileVisitResult visitFileFailed(Path file, IOException failure) {
-            String reason =
-                    failure instanceof AccessDeniedException
-                            ? "It may not be read by this user."
-                            : failure instanceof NoSuchFileException
-                                    ? "It leads to a file that is not there."
-                                    : "It cannot be opened (" + failure.getMessage() + ").";
-            problems.add(
-                    Problem.error(
-                            id(file),
-                            reason,
-                            "Give yourself the right to read it, or move it away; "
-                                    + "everything else opened."));
-            return FileVisitResult.CONTINUE;
-        }
-
-        private static String name(Path file) {
-            return file.getFileName().toString();
         }
     }
 }

@@ -15,7 +15,8 @@ import org.stillroom.model.source.Trade;
 /** Turns the fields of a front matter into a bibliography. */
 final class BibliographyFields {
 
-    private static final List<String> NAMES =
+    /** The names of all fields. */
+    static final List<String> NAMES =
             List.of(
                     "title",
                     "author",
@@ -31,12 +32,10 @@ final class BibliographyFields {
                     "notes",
                     "measures");
 
-    private final String file;
     private final Map<String, FrontMatter.Field> fields;
     private final List<Problem> problems = new ArrayList<>();
 
-    BibliographyFields(String file, Map<String, FrontMatter.Field> fields) {
-        this.file = file;
+    BibliographyFields(Map<String, FrontMatter.Field> fields) {
         this.fields = fields;
     }
 
@@ -69,7 +68,7 @@ final class BibliographyFields {
             String nearest = nearest(name, NAMES);
             problems.add(
                     Problem.warning(
-                            file,
+                            field.file(),
                             field.line(),
                             name,
                             "No field has this name.",
@@ -101,7 +100,7 @@ final class BibliographyFields {
                             .orElse("Write 1862, 1862~ (about), 186X (the 1860s) or 1860/1865.");
             problems.add(
                     Problem.warning(
-                            file,
+                            fields.get(name).file(),
                             fields.get(name).line(),
                             written,
                             "The date is not in EDTF and is left out.",
@@ -117,7 +116,7 @@ final class BibliographyFields {
             List<String> known = java.util.Arrays.stream(Trade.values()).map(Trade::word).toList();
             problems.add(
                     Problem.warning(
-                            file,
+                            fields.get("trade").file(),
                             fields.get("trade").line(),
                             words.get(),
                             "No trade has this name; it is left out.",

@@ -1,17 +1,15 @@
 package org.stillroom.library.read;
 
-import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.Locale;
+import java.util.Optional;
 import org.stillroom.model.explain.Problem;
 
 /**
@@ -22,86 +20,90 @@ import org.stillroom.model.explain.Problem;
  */
 record FileText(String text, String digest) {
 
-    /** Larger than any book: some forty thick ones. */
-    static final long LARGEST = 32L * 1024 * 1024;
+    /** As many bytes as tell a text in UTF-16 by the zeros in it. */
+    private static final int LOOK = 4096;
 
-    private static final int LOOK = 8192;
-
-    /** Tells why a file's characters cannot be had. */
-    static final class Refused extends Exception {
-        private static final long serialVersionUID = 1L;
-        private final transient Problem problem;
-
-        Refused(Problem problem) {
-            super(problem.reason());
-            this.problem = problem;
-        }
-
-        Problem problem() {
-            return problem;
-        }
+    /** Returns the text of bytes in UTF-8, or in UTF-16 with a byte order mark. */
+    static FileText of(String id, byte[] bytes) throws Refused {
+        return of(id, bytes, StandardCharsets.UTF_8);
     }
 
-    /** Reads a text file in UTF-8, or in UTF-16 where it starts with a byte order mark. */
-    static FileText read(String id, Path file) throws Refused {
-        byte[] bytes = bytes(id, file);
-        String text = decode(id, bytes).replace("\r\n", "\n").replace('\r', '\n');
+    /** Returns the text of bytes in an encoding, unless a byte order mark tells another. */
+    static FileText of(String id, byte[] bytes, Charset charset) throws Refused {
+        String text = decode(id, bytes, charset).replace("\r\n", "\n").replace('\r', '\n');
+        int zero = text.indexOf(0);
+        if (zero >= 0) {
+            int line = 1 + (int) text.substring(0, zero).chars().filter(c -> c == '\n').count();
+            throw new Refused(zeroByte(id, line));
+        }
         return new FileText(text, digest(bytes));
     }
 
-    static byte[] bytes(String id, Path file) throws Refused {
-        try {
-            long size = Files.size(file);
-            if (size > LARGEST) {
-                throw new Refused(
-                        Problem.error(
-                                id,
-                                "It holds "
-                                        + size / (1024 * 1024)
-                                        + " MB; a source of more than 32 MB is not read.",
-                                "Cut it into one file for each book."));
-            }
-            return Files.readAllBytes(file);
-        } catch (AccessDeniedException e) {
-            throw new Refused(
-                    Problem.error(
-                            id,
-                            "It may not be read by this user.",
-                            "Give yourself the right to read it."));
-        } catch (IOException e) {
-            throw new Refused(
-                    Problem.error(
-                            id,
-                            "It cannot be read (" + e.getMessage() + ").",
-                            "Look whether the disk or the share is still there."));
+    /** Returns the encoding that a byte order mark tells. */
+    static Optional<Charset> marked(byte[] bytes) {
+        if (starts(bytes, 0xEF, 0xBB, 0xBF)) {
+            return Optional.of(StandardCharsets.UTF_8);
         }
-    }
-
-    private static String decode(String id, byte[] bytes) throws Refused {
         if (starts(bytes, 0xFF, 0xFE)) {
-            return strict(id, bytes, 2, StandardCharsets.UTF_16LE);
+            return Optional.of(StandardCharsets.UTF_16LE);
         }
-        if (starts(bytes, 0xFE, 0xFF)) {
-            return strict(id, bytes, 2, StandardCharsets.UTF_16BE);
-        }
-        for (int i = 0; i < Math.min(bytes.length, LOOK); i++) {
-            if (bytes[i] == 0) {
-                throw new Refused(
-                        Problem.error(
-                                id,
-                                lineOf(bytes, i),
-                                "",
-                                "It is not a text: it holds a zero byte.",
-                                "Put the text into a file of its own, in UTF-8."));
-            }
-        }
-        int bom =
-                bytes.length > 2 && starts(bytes, 0xEF, 0xBB) && (bytes[2] & 0xFF) == 0xBF ? 3 : 0;
-        return strict(id, bytes, bom, StandardCharsets.UTF_8);
+        return starts(bytes, 0xFE, 0xFF)
+                ? Optional.of(StandardCharsets.UTF_16BE)
+                : Optional.empty();
     }
 
-    private static boolean starts(byte[] bytes, int first, int second) {
-        return bytes.length > 1 && (bytes[0] & 0xFF) == first && (bytes[1] & 0xFF) == second;
+    private static String decode(String id, byte[] bytes, Charset charset) throws Refused {
+        if (starts(bytes, 0xFF, 0xFE, 0, 0) || starts(bytes, 0, 0, 0xFE, 0xFF)) {
+            throw new Refused(
+                    Problem.error(id, "It is in UTF-32, which is not read.", "Save it as UTF-8."));
+        }
+        Optional<Charset> marked = marked(bytes);
+        if (marked.isPresent()) {
+            int mark = marked.get().equals(StandardCharsets.UTF_8) ? 3 : 2;
+            return strict(id, bytes, mark, marked.get());
+        }
+        int zeros = 0;
+        for (int i = 0; i < Math.min(bytes.length, LOOK); i++) {
+            zeros += bytes[i] == 0 ? 1 : 0;
+        }
+        if (zeros > 0) {
+            throw new Refused(notText(id, bytes, zeros));
+        }
+        return strict(id, bytes, 0, charset);
+    }
+
+    private static Problem notText(String id, byte[] bytes, int zeros) {
+        int looked = Math.min(bytes.length, LOOK);
+        // in UTF-16 every second byte of western words is a zero
+        if (zeros > looked * 0.4 && zeros < looked * 0.6) {
+            return Problem.error(
+                    id,
+                    "It seems to be in UTF-16 without a byte order mark.",
+                    "Open it in a text editor and save it as UTF-8.");
+        }
+        int first = 0;
+        while (bytes[first] != 0) {
+            first++;
+        }
+        return zeroByte(id, lineOf(bytes, first));
+    }
+
+    private static Problem zeroByte(String id, int line) {
+        return Problem.error(
+                id,
+                line,
+                "",
+                "It is not a text: it holds a zero byte.",
+                "Put the text into a file of its own, in UTF-8.");
+    }
+
+    private static boolean starts(byte[] bytes, int... mark) {
+        for (int i = 0; i < mark.length; i++) {
+            if (bytes.length <= i || (bytes[i] & 0xFF) != mark[i]) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static String strict(String id, byte[] bytes, int from, Charset charset)
@@ -115,7 +117,7 @@ record FileText(String text, String digest) {
                     .toString();
         } catch (CharacterCodingException e) {
             int at = Math.min(in.position(), bytes.length - 1);
-            String hex = String.format(java.util.Locale.ROOT, "%02X", bytes[at] & 0xFF);
+            String hex = String.format(Locale.ROOT, "%02X", bytes[at] & 0xFF);
             throw new Refused(
                     Problem.error(
                             id,
@@ -137,13 +139,19 @@ record FileText(String text, String digest) {
         return line;
     }
 
-    static String digest(byte[]... parts) {
+    /** Tells whether bytes hold a word in ASCII. */
+    static boolean find(byte[] bytes, String word) {
+        return new String(bytes, StandardCharsets.ISO_8859_1).contains(word);
+    }
+
+    /** Returns the SHA-256 of bytes in hexadecimal. */
+    static String digest(byte[] bytes) {
+        return HexFormat.of().formatHex(sha().digest(bytes));
+    }
+
+    static MessageDigest sha() {
         try {
-            MessageDigest sha = MessageDigest.getInstance("SHA-256");
-            for (byte[] part : parts) {
-                sha.update(part);
-            }
-            return HexFormat.of().formatHex(sha.digest());
+            return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException impossible) {
             throw new IllegalStateException("Every Java platform has SHA-256", impossible);
         }

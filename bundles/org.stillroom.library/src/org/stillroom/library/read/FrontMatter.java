@@ -27,9 +27,10 @@ record FrontMatter(Map<String, Field> fields, List<Problem> problems) {
      * One field.
      *
      * @param words its value as written; several are joined by “; ”
+     * @param file the file that it stands in, as problems name it
      * @param line its line in the file
      */
-    record Field(String words, int line) {}
+    record Field(String words, String file, int line) {}
 
     /**
      * Reads a block of YAML.
@@ -80,7 +81,7 @@ record FrontMatter(Map<String, Field> fields, List<Problem> problems) {
 
         void put(String name, String words, int line) {
             int at = firstLine + line - 1;
-            Field before = fields.putIfAbsent(name, new Field(words, at));
+            Field before = fields.putIfAbsent(name, new Field(words, file, at));
             if (before != null) {
                 problems.add(
                         Problem.warning(

@@ -1,148 +1,155 @@
 package org.stillroom.library.read;
 
+import java.nio.charset.Charset;
+import java.nio.charset.IllegalCharsetNameException;
+import java.nio.charset.StandardCharsets;
+import java.nio.charset.UnsupportedCharsetException;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
-import org.jsoup.nodes.Node;
-import org.jsoup.nodes.TextNode;
 import org.stillroom.model.explain.Problem;
-import org.stillroom.model.source.Bibliography;
 import org.stillroom.model.source.Circumstances;
-import org.stillroom.model.source.Mark;
-import org.stillroom.model.source.Source;
-import org.stillroom.model.text.SourceText;
 
 /**
- * Reads HTML: words, headings, items, rows, emphasis, page anchors such as {@code id="page_12"}.
+ * Reads HTML and XHTML, also as programs for text recognition write it (hOCR): words, headings,
+ * items, rows, emphasis, page anchors such as {@code id="page_12"}.
  *
- * <p>Nothing that a page refers to is fetched. The dates of its metadata are those of the file, not
- * of the text, and are left out.
+ * <p>Nothing that a page refers to is fetched.
  */
 final class Html implements SourceReader {
 
-    private static final Set<String> PARAGRAPHS =
-            Set.of("p", "h1", "h2", "h3", "h4", "h5", "h6", "ul", "ol", "dl", "table", "hr");
-    private static final Set<String> SILENT =
-            Set.of("head", "script", "style", "template", "noscript", "svg", "iframe");
-    private static final Set<String> ITALIC = Set.of("i", "em", "cite");
-    private static final Set<String> BOLD = Set.of("b", "strong");
-    private static final Pattern PAGE =
-            Pattern.compile("(?i)(?:page|pg|p)[-_.]?(\\d{1,4}|[ivxlc]{1,8})");
+    /** As many bytes as the HTML standard lets a reader look for the encoding. */
+    private static final int PRESCAN = 1024;
+
+    private static final Pattern CHARSET =
+            Pattern.compile(
+                    "(?i)(?:<meta[^>]*?charset|<\\?xml[^>]*?encoding)\\s*=\\s*[\"']?\\s*"
+                            + "([a-z0-9_:.()-]+)");
+
+    private static final Pattern CLOSED =
+            Pattern.compile(
+                    "(?i)<(?!(?:area|base|br|col|embed|hr|img|input|link|meta|source|wbr)\\b)"
+                            + "([a-z][\\w:.-]*)((?:\\s[^<>]*)?)/>");
+
+    private final FileAccess access;
+
+    Html(FileAccess access) {
+        this.access = access;
+    }
 
     @Override
     public List<String> endings() {
-        return List.of(".html", ".htm", ".xhtml");
+        return List.of(".html", ".htm", ".xhtml", ".hocr");
     }
 
     @Override
     public Result read(String id, Path file, Circumstances defaults) {
+        return TimedReading.of(
+                id,
+                access.limits(),
+                budget -> draft(id, file, budget).bind(id, file, defaults, access));
+    }
+
+    private Draft draft(String id, Path file, TimeBudget budget) throws Refused {
+        byte[] bytes = access.bytes(id, file);
+        FileText whole = FileText.of(id, bytes, charset(id, bytes));
+        boolean xml = id.toLowerCase(Locale.ROOT).endsWith(".xhtml");
+        Document document = parse(id, "", whole.text(), xml, budget);
+        BlockText words = new BlockText(budget);
+        new HtmlWords(words, Map.of()).add(document);
+        return new Draft(
+                words.text(), words.marks(), metadata(id, document), whole.digest(), List.of());
+    }
+
+    /**
+     * Parses a page, or a chapter of an EPUB.
+     *
+     * @param part the part of the file that it is, or empty
+     * @param xml whether an empty element may be closed in its own tag
+     */
+    static Document parse(String id, String part, String text, boolean xml, TimeBudget budget)
+            throws Refused {
+        int root = Math.max(0, text.toLowerCase(Locale.ROOT).indexOf("<html"));
+        if (text.substring(0, root).contains("<!ENTITY")) {
+            throw new Refused(
+                    Problem.error(
+                            id,
+                            1,
+                            part,
+                            "It declares entities, which are neither fetched nor expanded.",
+                            "Write the words themselves in the place of each “&name;”."));
+        }
+        budget.taken(text.length());
+        return Jsoup.parse(xml ? opened(text) : text);
+    }
+
+    /** Gives an element that closes itself, as in XHTML, an end of its own, as HTML wants it. */
+    private static String opened(String xhtml) {
+        return CLOSED.matcher(xhtml).replaceAll("<$1$2></$1>");
+    }
+
+    /** Returns the encoding that a page declares, else UTF-8. */
+    static Charset charset(String id, byte[] bytes) throws Refused {
+        String head =
+                new String(bytes, 0, Math.min(bytes.length, PRESCAN), StandardCharsets.ISO_8859_1);
+        Matcher m = CHARSET.matcher(head);
+        if (!m.find()) {
+            return StandardCharsets.UTF_8;
+        }
+        String name = m.group(1).toLowerCase(Locale.ROOT);
+        // by the WHATWG Encoding Standard a page that says Latin-1 or ASCII means Windows-1252,
+        // and one that says UTF-16 in plain letters cannot be in it
+        if (name.matches("iso-?8859-1|latin-?1|(?:us-)?ascii|cp1252|x-cp1252")) {
+            return Charset.forName("windows-1252");
+        }
+        if (name.startsWith("utf-16")) {
+            return StandardCharsets.UTF_8;
+        }
         try {
-            FileText whole = FileText.read(id, file);
-            Document document = Jsoup.parse(whole.text());
-            BlockText words = new BlockText();
-            walk(document, words);
-            if (words.text().isBlank()) {
-                return Result.failed(
-                        Problem.error(
-                                id, "There is no text in it.", "Put the transcription into it."));
-            }
-            Sidecar sidecar = Sidecar.of(id, file);
-            Map<String, FrontMatter.Field> said = new LinkedHashMap<>(sidecar.fields());
-            metadata(document).forEach(said::putIfAbsent);
-            BibliographyFields fields = new BibliographyFields(sidecar.id(), said);
-            Bibliography b = fields.toBibliography(Titles.fromFile(file), defaults);
-            List<Problem> problems = new ArrayList<>(sidecar.problems());
-            problems.addAll(fields.problems());
-            SourceText text = SourceText.of(words.text());
-            String digest = whole.digest() + sidecar.digest();
-            return new Result(
-                    Optional.of(new Source(id, b, text, words.marks(), digest)), problems);
-        } catch (FileText.Refused e) {
-            return Result.failed(e.problem());
+            return Charset.forName(name);
+        } catch (IllegalCharsetNameException | UnsupportedCharsetException e) {
+            throw new Refused(
+                    Problem.error(
+                            id,
+                            1,
+                            m.group(1),
+                            "It says that it is in an encoding that is not known here.",
+                            "Open it in a text editor and save it as UTF-8."));
         }
     }
 
-    private static Map<String, FrontMatter.Field> metadata(Document document) {
-        Map<String, FrontMatter.Field> fields = new LinkedHashMap<>();
-        put(fields, "title", document.title());
-        for (Node node : document.head().childNodes()) {
-            if (node.nodeName().equals("meta")) {
-                switch (node.attr("name").toLowerCase(Locale.ROOT)) {
-                    case "author", "dc.creator" -> put(fields, "author", node.attr("content"));
-                    case "dc.language" -> put(fields, "language", node.attr("content"));
-                    case "dc.rights" -> put(fields, "rights", node.attr("content"));
-                    default -> {
-                        // other fields say nothing of the edition
-                    }
+    private static Map<String, FrontMatter.Field> metadata(String id, Document document) {
+        OwnFields fields = new OwnFields(id);
+        Optional.ofNullable(document.selectFirst("head > title, html > title"))
+                .ifPresent(t -> fields.title(t.text()));
+        for (Element meta : document.select("head > meta[name]")) {
+            String content = meta.attr("content");
+            switch (meta.attr("name").toLowerCase(Locale.ROOT)) {
+                case "author", "dc.creator", "dcterms.creator" -> fields.say("author", content);
+                case "dc.title", "dcterms.title" -> fields.title(content);
+                case "dc.language", "dcterms.language" -> fields.language(content);
+                case "dc.rights", "dcterms.rights" -> fields.say("rights", content);
+                case "date", "dc.date", "dcterms.date", "dcterms.created", "dcterms.issued" ->
+                        fields.date(content);
+                default -> {
+                    // other fields say nothing of the edition
                 }
             }
         }
-        return fields;
-    }
-
-    private static void put(Map<String, FrontMatter.Field> fields, String name, String words) {
-        if (!words.isBlank()) {
-            fields.putIfAbsent(name, new FrontMatter.Field(words.strip(), 1));
-        }
-    }
-
-    private static void walk(Node node, BlockText words) {
-        if (node instanceof TextNode text) {
-            words.words(text.getWholeText());
-            return;
-        }
-        String name = node.nodeName();
-        if (SILENT.contains(name)) {
-            return;
-        }
-        int lineEnds = lineEnds(node, name);
-        words.breakLine(lineEnds);
-        Matcher page =
-                PAGE.matcher(node.attr("id").isEmpty() ? node.attr("name") : node.attr("id"));
-        if (node instanceof Element && page.matches()) {
-            words.page(page.group(1));
-        }
-        int start = words.place();
-        for (Node child : node.childNodes()) {
-            walk(child, words);
-        }
-        if (name.equals("td") || name.equals("th")) {
-            words.words(" ");
-        }
-        mark(name, start, words);
-        words.breakLine(lineEnds);
-    }
-
-    private static int lineEnds(Node node, String name) {
-        if (PARAGRAPHS.contains(name)) {
-            return 2;
-        }
-        boolean cell = name.equals("td") || name.equals("th");
-        boolean block = node instanceof Element element && element.isBlock() && !cell;
-        return block || name.equals("br") ? 1 : 0;
-    }
-
-    private static void mark(String name, int start, BlockText words) {
-        if (name.matches("h[1-6]")) {
-            words.mark(Mark.Kind.HEADING, name.substring(1), start);
-        } else if (name.equals("li")) {
-            words.mark(Mark.Kind.ITEM, "", start);
-        } else if (name.equals("tr")) {
-            words.mark(Mark.Kind.ROW, "", start);
-        } else if (ITALIC.contains(name)) {
-            words.mark(Mark.Kind.EMPHASIS, "italic", start);
-        } else if (BOLD.contains(name)) {
-            words.mark(Mark.Kind.EMPHASIS, "bold", start);
-        }
+        Optional.ofNullable(document.selectFirst("html"))
+                .ifPresent(
+                        h ->
+                                fields.language(
+                                        h.attr("lang").isEmpty()
+                                                ? h.attr("xml:lang")
+                                                : h.attr("lang")));
+        return fields.fields();
     }
 }

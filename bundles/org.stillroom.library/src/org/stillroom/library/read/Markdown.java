@@ -3,7 +3,8 @@ package org.stillroom.library.read;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.Emphasis;
 import org.commonmark.node.Heading;
@@ -14,10 +15,8 @@ import org.commonmark.node.StrongEmphasis;
 import org.commonmark.parser.IncludeSourceSpans;
 import org.commonmark.parser.Parser;
 import org.stillroom.model.explain.Problem;
-import org.stillroom.model.source.Bibliography;
 import org.stillroom.model.source.Circumstances;
 import org.stillroom.model.source.Mark;
-import org.stillroom.model.source.Source;
 import org.stillroom.model.text.SourceText;
 import org.stillroom.model.text.Span;
 
@@ -29,7 +28,19 @@ import org.stillroom.model.text.Span;
  */
 final class Markdown implements SourceReader {
 
-    private static final String FENCE = "---\n";
+    private static final String FENCE = "---";
+    private static final Pattern OPENING = Pattern.compile("---[ \\t]*\\n");
+    private static final Pattern CLOSING =
+            Pattern.compile("^(?:---|\\.\\.\\.)[ \\t]*(?:\\n|\\z)", Pattern.MULTILINE);
+
+    /** Blocks inside one another; deeper ones are taken as words. */
+    private static final int DEEPEST = 100;
+
+    private final FileAccess access;
+
+    Markdown(FileAccess access) {
+        this.access = access;
+    }
 
     @Override
     public List<String> endings() {
@@ -38,53 +49,47 @@ final class Markdown implements SourceReader {
 
     @Override
     public Result read(String id, Path file, Circumstances defaults) {
-        try {
-            FileText whole = FileText.read(id, file);
-            return read(id, file, whole, defaults);
-        } catch (FileText.Refused e) {
-            return Result.failed(e.problem());
-        }
+        return TimedReading.of(
+                id,
+                access.limits(),
+                budget -> draft(id, access.text(id, file)).bind(id, file, defaults, access));
     }
 
-    private static Result read(String id, Path file, FileText whole, Circumstances defaults) {
+    private static Draft draft(String id, FileText whole) {
         List<Problem> problems = new ArrayList<>();
         String text = whole.text();
         String yaml = "";
-        if (text.startsWith(FENCE)) {
-            int end = text.indexOf("\n---", FENCE.length() - 1);
-            if (end < 0) {
-                problems.add(
-                        Problem.error(
-                                id,
-                                1,
-                                "---",
-                                "The front matter has no closing line of three hyphens.",
-                                "Add a line “---” after its last field; "
-                                        + "the whole file was taken as text."));
+        Matcher opening = OPENING.matcher(text);
+        if (opening.lookingAt()) {
+            Matcher closing = CLOSING.matcher(text);
+            if (closing.find(opening.end())) {
+                yaml = text.substring(opening.end(), closing.start());
+                text = text.substring(closing.end());
             } else {
-                yaml = text.substring(FENCE.length(), Math.max(end + 1, FENCE.length()));
-                int next = text.indexOf('\n', end + 1);
-                text = next < 0 ? "" : text.substring(next + 1);
+                problems.add(neverClosed(id));
             }
-        }
-        if (text.isBlank()) {
-            problems.add(
-                    Problem.error(id, "There is no text in it.", "Put the transcription into it."));
-            return new Result(Optional.empty(), problems);
         }
         FrontMatter matter = FrontMatter.parse(id, yaml, 2);
         problems.addAll(matter.problems());
-        BibliographyFields fields = new BibliographyFields(id, matter.fields());
-        Bibliography b = fields.toBibliography(Titles.fromFile(file), defaults);
-        problems.addAll(fields.problems());
-        SourceText words = SourceText.of(text);
-        return new Result(
-                Optional.of(new Source(id, b, words, marks(words), whole.digest())), problems);
+        List<Mark> marks = marks(SourceText.of(text));
+        return new Draft(text, marks, matter.fields(), whole.digest(), problems);
+    }
+
+    private static Problem neverClosed(String id) {
+        return Problem.error(
+                id,
+                1,
+                FENCE,
+                "The front matter has no closing line of three hyphens.",
+                "Add a line “---” after its last field; the whole file was taken as text.");
     }
 
     private static List<Mark> marks(SourceText text) {
         Parser parser =
-                Parser.builder().includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES).build();
+                Parser.builder()
+                        .includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES)
+                        .maxOpenBlockParsers(DEEPEST)
+                        .build();
         Collector collector = new Collector(text);
         parser.parse(text.toString()).accept(collector);
         collector.marks.sort(java.util.Comparator.comparing(Mark::span).thenComparing(Mark::kind));

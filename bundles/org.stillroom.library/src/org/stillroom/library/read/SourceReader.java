@@ -10,8 +10,8 @@ import org.stillroom.model.source.Source;
 /**
  * Reads source files of one format.
  *
- * <p>A new format arrives as a new implementation, registered as an OSGi service. Implementations
- * are stateless and never write.
+ * <p>A new format arrives as a new implementation that {@link SourceReaders#with} adds.
+ * Implementations are stateless and never write.
  */
 public interface SourceReader {
 

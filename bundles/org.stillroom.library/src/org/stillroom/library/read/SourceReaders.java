@@ -17,9 +17,25 @@ public final class SourceReaders {
         this.readers = List.copyOf(readers);
     }
 
-    /** Returns the readers that come with the program: plain text, Markdown, TEI P5, HTML. */
+    /**
+     * Returns the readers that come with the program: plain text, Markdown, TEI P5, HTML, ODT, DOCX,
+     * EPUB.
+     */
     public static SourceReaders shipped() {
-        return new SourceReaders(List.of(new PlainText(), new Markdown(), new Tei(), new Html()));
+        return of(FileAccess.USUAL);
+    }
+
+    /** Returns the readers of all formats with a way to files of their own. */
+    static SourceReaders of(FileAccess access) {
+        return new SourceReaders(
+                List.of(
+                        new PlainText(access),
+                        new Markdown(access),
+                        new Tei(access),
+                        new Html(access),
+                        new Odt(access),
+                        new Docx(access),
+                        new Epub(access)));
     }
 
     /** Returns these readers and one more, which is asked last. */
@@ -47,12 +63,8 @@ public final class SourceReaders {
             return reader(file)
                     .map(r -> r.read(id, file, defaults))
                     .orElseGet(() -> SourceReader.Result.failed(noReader(id)));
-        } catch (RuntimeException | StackOverflowError e) {
-            return SourceReader.Result.failed(
-                    Problem.error(
-                            id,
-                            "Reading it failed (" + e.getClass().getSimpleName() + ").",
-                            "Everything else opened; please report the file."));
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError | LinkageError e) {
+            return SourceReader.Result.failed(Failures.problem(id, e));
         }
     }
 

@@ -21,7 +21,6 @@ final class TeiBody {
                     "list",
                     "div",
                     "row",
-                    "cell",
                     "l",
                     "lg",
                     "ab",
@@ -49,18 +48,7 @@ final class TeiBody {
     private int skipped;
     private boolean inText;
 
-    void take(XMLStreamReader xml, int event) {
-        switch (event) {
-            case XMLStreamReader.START_ELEMENT -> start(xml);
-            case XMLStreamReader.END_ELEMENT -> end(xml.getLocalName());
-            case XMLStreamReader.CHARACTERS, XMLStreamReader.CDATA -> words(xml.getText());
-            default -> {
-                // comments and processing instructions say nothing
-            }
-        }
-    }
-
-    private void start(XMLStreamReader xml) {
+    void start(XMLStreamReader xml) {
         String name = xml.getLocalName();
         if (name.equals("text")) {
             inText = true;
@@ -92,7 +80,7 @@ final class TeiBody {
         return value == null ? "" : value;
     }
 
-    private void end(String name) {
+    void end(String name) {
         if (!inText || open.isEmpty()) {
             return;
         }
@@ -101,6 +89,9 @@ final class TeiBody {
         }
         Open element = open.pop();
         mark(element);
+        if (name.equals("cell")) {
+            words(" ");
+        }
         if (BLOCKS.contains(name)) {
             breakLine(name.equals("p") || name.equals("head") || name.equals("list") ? 2 : 1);
         }
@@ -119,6 +110,7 @@ final class TeiBody {
                     add(Mark.Kind.HEADING, Integer.toString(Math.max(1, element.level())), span);
             case "item" -> add(Mark.Kind.ITEM, "", span);
             case "row" -> add(Mark.Kind.ROW, "", span);
+            case "note" -> add(Mark.Kind.OTHER, "note", span);
             case "hi", "emph" -> add(Mark.Kind.EMPHASIS, "", span);
             case "div" -> {
                 boolean recipe = element.type().equals("recipe");
@@ -152,7 +144,7 @@ final class TeiBody {
         }
     }
 
-    private void words(String characters) {
+    void words(String characters) {
         if (!inText || skipped > 0) {
             return;
         }

@@ -19,28 +19,35 @@ final class TeiHeader {
     private final Map<String, FrontMatter.Field> book = new LinkedHashMap<>();
 
     private final Map<String, FrontMatter.Field> file = new LinkedHashMap<>();
+    private final String id;
     private final Deque<String> path = new ArrayDeque<>();
     private final StringBuilder words = new StringBuilder();
     private String attribute = "";
     private String noteType = "";
     private int line = 1;
 
-    void take(XMLStreamReader xml, int event) {
-        if (event == XMLStreamReader.START_ELEMENT) {
-            path.push(xml.getLocalName());
-            words.setLength(0);
-            attribute = date(xml);
-            noteType = String.valueOf(xml.getAttributeValue(null, "type"));
-            line = Math.max(1, xml.getLocation().getLineNumber());
-            language(xml);
-        } else if (event == XMLStreamReader.CHARACTERS || event == XMLStreamReader.CDATA) {
-            words.append(xml.getText());
-        } else if (event == XMLStreamReader.END_ELEMENT) {
-            String name = path.pop();
-            field(name, xml).ifPresent(f -> put(f, name));
-            words.setLength(0);
-            attribute = "";
-        }
+    TeiHeader(String id) {
+        this.id = id;
+    }
+
+    void start(XMLStreamReader xml) {
+        path.push(xml.getLocalName());
+        words.setLength(0);
+        attribute = date(xml);
+        noteType = String.valueOf(xml.getAttributeValue(null, "type"));
+        line = Math.max(1, xml.getLocation().getLineNumber());
+        language(xml);
+    }
+
+    void words(String characters) {
+        words.append(characters);
+    }
+
+    void end() {
+        String name = path.pop();
+        field(name).ifPresent(this::put);
+        words.setLength(0);
+        attribute = "";
     }
 
     private static String date(XMLStreamReader xml) {
@@ -68,11 +75,11 @@ final class TeiHeader {
     private void language(XMLStreamReader xml) {
         String ident = xml.getAttributeValue(null, "ident");
         if (xml.getLocalName().equals("language") && ident != null) {
-            file.putIfAbsent("language", new FrontMatter.Field(ident, line));
+            file.putIfAbsent("language", new FrontMatter.Field(ident, id, line));
         }
     }
 
-    private Optional<String> field(String name, XMLStreamReader xml) {
+    private Optional<String> field(String name) {
         return switch (name) {
             case "title" -> Optional.of("title");
             case "author", "editor" -> Optional.of("author");
@@ -89,7 +96,7 @@ final class TeiHeader {
         };
     }
 
-    private void put(String field, String element) {
+    private void put(String field) {
         boolean ofBook = path.contains("sourceDesc");
         String value = words.toString().strip().replaceAll("\\s+", " ");
         String name = field;
@@ -103,8 +110,8 @@ final class TeiHeader {
         if (field.equals("trade") && org.stillroom.model.source.Trade.of(value).isEmpty()) {
             return;
         }
-        if (!value.isEmpty() && !element.isEmpty()) {
-            (ofBook ? book : file).putIfAbsent(name, new FrontMatter.Field(value, line));
+        if (!value.isEmpty()) {
+            (ofBook ? book : file).putIfAbsent(name, new FrontMatter.Field(value, id, line));
         }
     }
 

@@ -81,4 +81,66 @@ class HtmlTests {
                 read("deep.html", "<div>".repeat(20000) + "x").problems().stream()
                         .anyMatch(p -> p.remedy().isBlank()));
     }
+
+    private String words(String html) throws IOException {
+        return read("words.html", html).source().orElseThrow().text().toString();
+    }
+
+    @Test
+    void layoutThatCarriesMeaningIsKept() throws IOException {
+        assertEquals("Grog\nrum\n\nFlip", words("<pre>Grog\nrum\n\n\nFlip</pre>"));
+        assertEquals("a\n\nb\nc", words("a<br><br>b<br>c"));
+        assertEquals("1 1/2 gill", words("1<sup>1</sup>/<sub>2</sub> gill"));
+        assertEquals("1 3/4", words("1<math><mfrac><mn>3</mn><mn>4</mn></mfrac></math>"));
+        assertEquals("½ gill\nale", words("<table><tr><td><p>½</p><td><p>gill</p><tr><td>ale"));
+        assertEquals("Take rum", words("<img alt='T'>ake <img alt='A bottle'>rum"));
+    }
+
+    @Test
+    void aBareNumberOfAPageIsNoAmount() throws IOException {
+        Source bare =
+                read("p.html", "Take two <span class='pagenum'>12</span>lemons")
+                        .source()
+                        .orElseThrow();
+        assertEquals("Take two lemons", bare.text().toString());
+        assertEquals(List.of("12:lemons"), marked(bare, Mark.Kind.PAGE));
+        Source said =
+                read("p.html", "two <span class='pagenum'>[Pg 12]</span> lemons")
+                        .source()
+                        .orElseThrow();
+        assertEquals("two [Pg 12] lemons", said.text().toString());
+        assertEquals(1, marked(said, Mark.Kind.PAGE).size());
+    }
+
+    @Test
+    void recognisedPagesAreRead() throws IOException {
+        Source source =
+                read(
+                                "scan.hocr",
+                                "<div class='ocr_page' title='image a.png; ppageno 6'><p"
+                                        + " class='ocr_par'><span class='ocr_line'><span>Quay</span>"
+                                        + " <span>Grog</span></span><span class='ocr_line'>rum</span>"
+                                        + "</p></div>")
+                        .source()
+                        .orElseThrow();
+        assertEquals("Quay Grog\nrum", source.text().toString());
+        assertEquals(List.of("7:Quay Grog\nrum"), marked(source, Mark.Kind.PAGE));
+    }
+
+    @Test
+    void problemsNameTheFileThatTheFieldCameFrom() throws IOException {
+        Files.writeString(folder.resolve("c.yaml"), "text-date: soon\n");
+        SourceReader.Result result = read("c.html", "<title>T</title><p>Grog");
+        assertEquals("c.yaml", result.problems().get(0).file());
+        assertEquals(1, result.problems().size());
+    }
+
+    @Test
+    void aDateBeforeAnyFileIsThatOfTheBook() throws IOException {
+        Source source =
+                read("d.html", "<head><meta name='dc.date' content='1862-05'></head>Grog")
+                        .source()
+                        .orElseThrow();
+        assertEquals("1862?", source.bibliography().textDate().orElseThrow().toString());
+    }
 }

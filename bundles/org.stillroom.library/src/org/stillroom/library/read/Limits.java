@@ -1,0 +1,28 @@
+package org.stillroom.library.read;
+
+import java.time.Duration;
+
+/**
+ * How much of a file is read before it is refused, so that one bad file cannot stall the others.
+ *
+ * @param textBytes largest file of plain words or mark-up
+ * @param containerBytes largest file that packs its parts, such as DOCX; pictures included
+ * @param inflatedBytes most bytes that may come out of the parts of a file
+ * @param parts most parts in a file that packs them
+ * @param depth deepest nesting of XML elements
+ * @param patience longest time without words; words that come prolong it
+ */
+record Limits(
+        long textBytes,
+        long containerBytes,
+        long inflatedBytes,
+        int parts,
+        int depth,
+        Duration patience) {
+
+    private static final long MB = 1024L * 1024;
+
+    /** Far more than any book needs: its words take some 1 MB, its scans some 100 MB. */
+    static final Limits USUAL =
+            new Limits(32 * MB, 256 * MB, 128 * MB, 20_000, 1_000, Duration.ofSeconds(8));
+}
