@@ -6,9 +6,11 @@ import org.eclipse.e4.ui.workbench.modeling.EPartService;
 import org.eclipse.e4.ui.workbench.modeling.EPartService.PartState;
 import org.stillroom.inquiry.AmountReasons;
 import org.stillroom.inquiry.Arguments;
+import org.stillroom.model.assertion.Assertion;
 import org.stillroom.model.explain.Explanation;
 import org.stillroom.model.spec.SpecLine;
 import org.stillroom.model.spec.Version;
+import org.stillroom.model.text.Span;
 
 /**
  * Leads from one part of the window to another.
@@ -42,6 +44,19 @@ public final class Navigator {
         }
     }
 
+    /** Words of a source that are shown. */
+    public static final String WORDS = "org.stillroom.show.words";
+
+    /**
+     * Words of a source, and what is to be done with them.
+     *
+     * @param page id of the witness, or of the source, whose page holds them
+     * @param span where they stand in the source
+     * @param correct whether the form that corrects their reading is to open
+     * @param lost a decision that looks for its words here
+     */
+    public record Words(String page, Span span, boolean correct, Optional<Assertion> lost) {}
+
     private final MApplication application;
 
     /** Makes a navigator for the application's window. */
@@ -52,6 +67,11 @@ public final class Navigator {
     /** Shows the page of a witness or of a source. */
     public void page(String id) {
         show(Parts.PAGE, PAGE, id, PartState.ACTIVATE);
+    }
+
+    /** Shows words on their page. */
+    public void words(Words words) {
+        show(Parts.PAGE, WORDS, words, PartState.ACTIVATE);
     }
 
     /** Traces a drink: its versions to the front, its drift ready behind them. */

@@ -124,7 +124,6 @@ public final class OpenLibrary {
 
     private void opened(Open next) {
         Optional<StudyDesk> before = open.map(Open::desk).filter(desk -> desk != next.desk());
-        open = Optional.of(next);
         settings.library(next.folder());
         watch(next);
         Study study = next.study();
@@ -135,6 +134,12 @@ public final class OpenLibrary {
                         + ", "
                         + count(study.versions().size(), "recipe")
                         + problems(study));
+        show(next, before);
+    }
+
+    private void show(Open next, Optional<StudyDesk> before) {
+        open = Optional.of(next);
+        Study study = next.study();
         events.send(Topics.OPENED, next.folder().toString());
         indexing.run(
                 progress -> {
@@ -171,9 +176,39 @@ public final class OpenLibrary {
         }
     }
 
+    /** Reads the folder again; where only our own decision was written, nothing is new. */
     private void changed() {
-        work.say("The folder changed and is read again.");
-        reread();
+        open.ifPresent(
+                before ->
+                        opening.run(
+                                progress -> reread(before, progress),
+                                next -> {
+                                    if (isSame(next.study())) {
+                                        open = Optional.of(next);
+                                    } else {
+                                        opened(next);
+                                    }
+                                },
+                                this::failed));
+    }
+
+    private boolean isSame(Study next) {
+        return study().filter(s -> s.library().files().equals(next.library().files()))
+                .filter(s -> s.library().decisions().equals(next.library().decisions()))
+                .filter(s -> s.library().problems().equals(next.library().problems()))
+                .filter(s -> s.knowledge().digest().equals(next.knowledge().digest()))
+                .isPresent();
+    }
+
+    /** Shows the library as it stands after a decision that was made at its desk. */
+    void decided(StudyDesk desk, Study study) {
+        open.filter(o -> o.desk() == desk)
+                .ifPresent(o -> show(new Open(desk, o.folder(), study), Optional.empty()));
+    }
+
+    /** Returns the desk that decisions are made at. */
+    Optional<StudyDesk> decisionDesk() {
+        return open.map(Open::desk);
     }
 
     private void stopWatching() {

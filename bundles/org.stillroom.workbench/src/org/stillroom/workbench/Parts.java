@@ -29,5 +29,11 @@ public final class Parts {
     /** What could not be read. */
     public static final String PROBLEMS = "org.stillroom.part.problems";
 
+    /** Doubtful readings, those that would change most first. */
+    public static final String REVIEW = "org.stillroom.part.review";
+
+    /** The rules of the books. */
+    public static final String RULES = "org.stillroom.part.rules";
+
     private Parts() {}
 }

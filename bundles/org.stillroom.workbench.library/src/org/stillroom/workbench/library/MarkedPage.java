@@ -54,10 +54,22 @@ record MarkedPage(
         marks = List.copyOf(marks);
     }
 
+    /** Returns the page of a source around some words that stand in no recipe. */
+    static MarkedPage around(Source source, Span words, List<Version> all) {
+        return of(source, Optional.empty(), all, around(source.text(), words));
+    }
+
     /** Returns the page of a source at one of its recipes. */
     static MarkedPage of(Source source, Optional<Version> shown, List<Version> all) {
         SourceText text = source.text();
-        Span stretch = shown.map(v -> around(text, v)).orElseGet(() -> beginning(text));
+        Span stretch =
+                shown.map(v -> around(text, v.witness().span())).orElseGet(() -> beginning(text));
+        return of(source, shown, all, stretch);
+    }
+
+    private static MarkedPage of(
+            Source source, Optional<Version> shown, List<Version> all, Span stretch) {
+        SourceText text = source.text();
         List<Version> touched =
                 all.stream().filter(v -> v.witness().span().overlaps(stretch)).toList();
         Marker marker = new Marker(text, stretch);
@@ -66,8 +78,7 @@ record MarkedPage(
                 text.slice(stretch), stretch.start(), source, shown, touched, marker.marks());
     }
 
-    private static Span around(SourceText text, Version version) {
-        Span recipe = version.witness().span();
+    private static Span around(SourceText text, Span recipe) {
         int first = text.lineAt(Math.max(0, recipe.start() - AROUND));
         int last = text.lineAt(Math.min(text.length(), recipe.end() + AROUND));
         return new Span(text.line(first).start(), text.line(last).end());
@@ -80,6 +91,17 @@ record MarkedPage(
     /** Returns the characters of the stretch that a span of the source covers, if any. */
     Optional<int[]> characters(Span span) {
         return Marker.characters(source.text(), new Span(start, end()), span);
+    }
+
+    /** Returns the place in the source of characters of the stretch. */
+    Span span(int from, int to) {
+        int first = start + words.codePointCount(0, from);
+        return new Span(first, first + words.codePointCount(from, to));
+    }
+
+    /** Returns the recipe that holds a place of the source. */
+    Optional<Version> recipe(Span span) {
+        return neighbours.stream().filter(v -> v.witness().span().contains(span)).findFirst();
     }
 
     private int end() {

@@ -4,6 +4,8 @@ import java.util.Optional;
 import org.stillroom.inquiry.BookStudy;
 import org.stillroom.inquiry.Study;
 import org.stillroom.model.spec.Version;
+import org.stillroom.model.text.Span;
+import org.stillroom.workbench.Navigator;
 
 /** Finds the page that an id names: of a recipe, or of a source at its first recipe. */
 final class PageFinder {
@@ -19,5 +21,27 @@ final class PageFinder {
                                 b.source(),
                                 version.or(() -> b.versions().stream().findFirst()),
                                 b.versions()));
+    }
+
+    /** Finds the page that shows words of a source: at their recipe, or around them. */
+    static Optional<MarkedPage> find(Study study, Navigator.Words words) {
+        Optional<Version> named = study.version(words.page());
+        String id = named.map(v -> v.source().id()).orElse(words.page());
+        return study.book(id).map(book -> find(book, named, words.span()));
+    }
+
+    private static MarkedPage find(BookStudy book, Optional<Version> named, Span words) {
+        int length = book.source().text().length();
+        Span inside = new Span(Math.min(words.start(), length), Math.min(words.end(), length));
+        Optional<Version> recipe =
+                named.filter(v -> v.witness().span().contains(inside))
+                        .or(
+                                () ->
+                                        book.versions().stream()
+                                                .filter(v -> v.witness().span().contains(inside))
+                                                .findFirst());
+        return recipe.isPresent()
+                ? MarkedPage.of(book.source(), recipe, book.versions())
+                : MarkedPage.around(book.source(), inside, book.versions());
     }
 }

@@ -19,6 +19,7 @@ import org.stillroom.model.reading.Ingredient;
 import org.stillroom.model.reading.ReadingLine;
 import org.stillroom.model.spec.Version;
 import org.stillroom.model.text.Span;
+import org.stillroom.workbench.Decider;
 import org.stillroom.workbench.Lane;
 import org.stillroom.workbench.Navigator;
 import org.stillroom.workbench.OpenLibrary;
@@ -41,7 +42,11 @@ public final class PagePart {
     private final Lane finding;
     private Label title;
     private Label place;
+    private final Decider decider;
+    private final Work work;
     private PageText words;
+    private PageCorrections corrections;
+    private PlaceStrip strip;
     private DataTable spec;
     private SpecNotes notes;
     private Optional<String> asked = Optional.empty();
@@ -49,7 +54,10 @@ public final class PagePart {
 
     /** Makes a part without a page. */
     @Inject
-    public PagePart(Signals signals, OpenLibrary library, Navigator navigator, Work work) {
+    public PagePart(
+            Signals signals, OpenLibrary library, Navigator navigator, Decider decider, Work work) {
+        this.decider = decider;
+        this.work = work;
         this.signals = signals;
         this.library = library;
         this.navigator = navigator;
@@ -90,10 +98,19 @@ public final class PagePart {
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(side);
         Legend legend = new Legend(side);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(legend.control());
+        strip = new PlaceStrip(side, lost -> corrections.place(lost));
         words = new PageText(side);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(words.control());
         words.onMeet(this::meet);
         words.onOpen(this::open);
+        corrections = new PageCorrections(words, library, decider, work);
+        words.onChosen(corrections::correct);
+        PageMenu.on(words.control(), corrections);
+    }
+
+    /** Returns what can be decided about the words that are shown. */
+    PageCorrections corrections() {
+        return corrections;
     }
 
     private void createSpec(Composite parent) {
@@ -117,6 +134,34 @@ public final class PagePart {
         find();
     }
 
+    /** Shows words, and what is to be done with them. */
+    @Inject
+    @org.eclipse.e4.core.di.annotations.Optional
+    void show(@Named(Navigator.WORDS) Navigator.Words asked) {
+        if (words == null || words.control().isDisposed()) {
+            return;
+        }
+        library.study()
+                .ifPresent(
+                        study ->
+                                finding.run(
+                                        progress -> PageFinder.find(study, asked),
+                                        found -> found.ifPresent(page -> show(page, asked))));
+    }
+
+    private void show(MarkedPage page, Navigator.Words asked) {
+        this.asked = Optional.of(page.shown().map(Version::id).orElse(page.source().id()));
+        show(page);
+        int length = page.source().text().length();
+        int end = Math.min(asked.span().end(), length);
+        words.select(new Span(Math.min(asked.span().start(), end), end));
+        strip.show(asked.lost());
+        words.control().setFocus();
+        if (asked.correct()) {
+            corrections.correct();
+        }
+    }
+
     private void find() {
         if (words == null || words.control().isDisposed()) {
             return;
@@ -138,6 +183,7 @@ public final class PagePart {
 
     private void show(MarkedPage next) {
         words.show(next);
+        corrections.show(next);
         next.shown()
                 .ifPresentOrElse(
                         this::showSpec,
@@ -221,6 +267,7 @@ public final class PagePart {
 
     /** Reads the page again after the library was read again. */
     private void opened(String folder) {
+        strip.show(Optional.empty());
         find();
     }
 
@@ -233,6 +280,7 @@ public final class PagePart {
     /** Drops what is still being looked for. */
     @PreDestroy
     void close() {
+        corrections.close();
         finding.close();
     }
 }

@@ -28,6 +28,7 @@ final class PageText {
     private List<Span> lit = List.of();
     private Consumer<MarkedPage.Mark> met = mark -> {};
     private Consumer<MarkedPage.Mark> opened = mark -> {};
+    private Runnable chosen = () -> {};
     private boolean quiet;
 
     PageText(Composite parent) {
@@ -57,6 +58,64 @@ final class PageText {
     /** Calls the consumer when a mark is opened by Enter or a click. */
     void onOpen(Consumer<MarkedPage.Mark> consumer) {
         opened = consumer;
+    }
+
+    /** Runs the action when Enter is pressed on selected words. */
+    void onChosen(Runnable action) {
+        chosen = action;
+    }
+
+    /** Returns the selected words as a place in the source, blanks around them left out. */
+    Optional<Span> selection() {
+        Point range = text.getSelection();
+        String words = text.getText();
+        int from = range.x;
+        int to = range.y;
+        while (from < to && Character.isWhitespace(words.charAt(from))) {
+            from++;
+        }
+        while (to > from && Character.isWhitespace(words.charAt(to - 1))) {
+            to--;
+        }
+        int start = from;
+        int end = to;
+        return from < to ? page.map(p -> p.span(start, end)) : Optional.empty();
+    }
+
+    /** Returns the line of the source that the caret stands in. */
+    Optional<Span> line() {
+        return page.map(
+                p -> {
+                    int at = p.span(text.getCaretOffset(), text.getCaretOffset()).start();
+                    return p.source().text().line(p.source().text().lineAt(at));
+                });
+    }
+
+    /** Returns the words of what was read at the caret: the line of a recipe that it stands in. */
+    Optional<Span> readAtCaret() {
+        return at(text.getCaretOffset())
+                .filter(m -> m.line() >= 0)
+                .map(m -> m.version().reading().lines().get(m.line()).span());
+    }
+
+    /** Selects words and brings them into sight. */
+    void select(Span span) {
+        page.flatMap(p -> p.characters(span))
+                .ifPresent(
+                        c ->
+                                silently(
+                                        () -> {
+                                            text.setSelection(c[0], c[1]);
+                                            text.showSelection();
+                                        }));
+    }
+
+    /** Returns where on the display the selected words, or the caret, end. */
+    Point below() {
+        int end = Math.max(0, text.getSelection().y);
+        Point at = text.getLocationAtOffset(Math.min(end, text.getCharCount()));
+        return text.toDisplay(
+                Math.max(0, at.x - 40), at.y + text.getLineHeight(Math.max(0, end)) + 8);
     }
 
     /** Shows a page with its recipe in sight. */
@@ -140,7 +199,9 @@ final class PageText {
     }
 
     private void key(Event event) {
-        if (event.character == SWT.CR) {
+        if (event.character == SWT.CR && text.getSelectionCount() > 0) {
+            chosen.run();
+        } else if (event.character == SWT.CR) {
             at(text.getCaretOffset()).ifPresent(opened);
         } else if ((event.stateMask & SWT.MOD1) != 0 && event.keyCode == SWT.ARROW_DOWN) {
             step(1);

@@ -4,30 +4,44 @@ import jakarta.annotation.PostConstruct;
 import jakarta.inject.Inject;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.eclipse.e4.ui.di.Focus;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.stillroom.inquiry.Study;
+import org.stillroom.model.assertion.Assertion;
 import org.stillroom.model.explain.Problem;
+import org.stillroom.reading.anchor.Unplaced;
+import org.stillroom.workbench.Decider;
+import org.stillroom.workbench.Navigator;
 import org.stillroom.workbench.OpenLibrary;
 import org.stillroom.workbench.Signals;
 import org.stillroom.workbench.Topics;
 import org.stillroom.workbench.widgets.DataTable;
+import org.stillroom.workbench.widgets.Names;
 import org.stillroom.workbench.widgets.Sheet;
 
 /** What could not be read in the open library, where, why, and what would help. */
 public final class ProblemsPart {
     private final Signals signals;
     private final OpenLibrary library;
+    private final Navigator navigator;
+    private final Decider decider;
+    private Button place;
+    private Button back;
     private Label summary;
     private DataTable table;
 
     /** Makes an empty list. */
     @Inject
-    public ProblemsPart(Signals signals, OpenLibrary library) {
+    public ProblemsPart(
+            Signals signals, OpenLibrary library, Navigator navigator, Decider decider) {
+        this.navigator = navigator;
+        this.decider = decider;
         this.signals = signals;
         this.library = library;
     }
@@ -52,7 +66,61 @@ public final class ProblemsPart {
                                 DataTable.Column.words("What would help", 32),
                                 DataTable.Column.words("How bad", 8)));
         GridDataFactory.fillDefaults().grab(true, true).applyTo(table.control());
+        table.onSelect(row -> offer());
+        table.onOpen(row -> placeAgain());
+        buttons(parent);
         show();
+    }
+
+    private void buttons(Composite parent) {
+        Composite row = new Composite(parent, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
+        GridLayoutFactory.fillDefaults().numColumns(2).margins(12, 4).applyTo(row);
+        place = button(row, "Place it again", this::placeAgain);
+        back = button(row, "Take it back", () -> unplaced().ifPresent(decider::takeBack));
+        offer();
+    }
+
+    private static Button button(Composite row, String words, Runnable action) {
+        Button button = new Button(row, SWT.PUSH);
+        button.setText(words);
+        Names.give(button, words);
+        button.addListener(SWT.Selection, e -> action.run());
+        return button;
+    }
+
+    /** The buttons are for decisions that could not be carried out. */
+    private void offer() {
+        boolean lost = unplaced().isPresent();
+        place.setEnabled(lost && unplaced().flatMap(Assertion::anchor).isPresent());
+        back.setEnabled(lost);
+    }
+
+    /** Returns the decision that the selected problem is about. */
+    private Optional<Assertion> unplaced() {
+        return table.selection()
+                .map(row -> row.target(Problem.class))
+                .flatMap(
+                        problem ->
+                                library.study().stream()
+                                        .flatMap(s -> s.books().stream())
+                                        .flatMap(b -> b.reading().unplaced().stream())
+                                        .filter(u -> u.problem().equals(problem))
+                                        .map(Unplaced::decision)
+                                        .findFirst());
+    }
+
+    private void placeAgain() {
+        unplaced()
+                .filter(d -> d.anchor().isPresent())
+                .ifPresent(
+                        d ->
+                                navigator.words(
+                                        new Navigator.Words(
+                                                d.source(),
+                                                d.anchor().orElseThrow().position(),
+                                                false,
+                                                Optional.of(d))));
     }
 
     private void show() {
@@ -64,6 +132,7 @@ public final class ProblemsPart {
                     default -> problems.size() + " problems; everything else works.";
                 });
         table.rows(problems.stream().map(ProblemsPart::row).toList());
+        offer();
     }
 
     private static DataTable.Row row(Problem problem) {

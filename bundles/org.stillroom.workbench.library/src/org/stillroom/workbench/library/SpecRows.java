@@ -3,6 +3,8 @@ package org.stillroom.workbench.library;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.stillroom.inquiry.BookRules;
+import org.stillroom.inquiry.Trial;
 import org.stillroom.measures.format.AmountFormat;
 import org.stillroom.model.reading.ReadingLine;
 import org.stillroom.model.spec.Spec;
@@ -78,6 +80,20 @@ final class SpecRows {
                 .or(() -> line.grams().map(g -> AmountFormat.write(g, "g")))
                 .or(() -> share)
                 .orElse("–");
+    }
+
+    /** Returns a tried line in words: “1 teaspoon sugar: 4.2 ml, sweet”. */
+    static String words(Trial trial) {
+        return trial.line()
+                .map(
+                        l ->
+                                BookRules.words(l.line())
+                                        + ":  "
+                                        + volume(l)
+                                        + (l.ingredient().known()
+                                                ? "  ·  " + l.ingredient().role().word()
+                                                : "  ·  not in the thesaurus"))
+                .orElse("No ingredient; the words are taken as you say.");
     }
 
     /** Returns volume, strength and sugar of the whole in a sentence, as far as they are known. */

@@ -10,6 +10,7 @@ import org.eclipse.e4.ui.di.UISynchronize;
 import org.eclipse.e4.ui.model.application.MApplication;
 import org.eclipse.e4.ui.workbench.UIEvents;
 import org.eclipse.swt.widgets.Display;
+import org.stillroom.workbench.Decider;
 import org.stillroom.workbench.Navigator;
 import org.stillroom.workbench.OpenLibrary;
 import org.stillroom.workbench.Signals;
@@ -31,6 +32,7 @@ public final class ShellAddon {
         shared.set(Settings.class, new Settings());
         OpenLibrary library = ContextInjectionFactory.make(OpenLibrary.class, shared);
         shared.set(OpenLibrary.class, library);
+        shared.set(Decider.class, ContextInjectionFactory.make(Decider.class, shared));
         shared.set(FirstLibrary.class, ContextInjectionFactory.make(FirstLibrary.class, shared));
         signals.on(UIEvents.UILifeCycle.APP_STARTUP_COMPLETE, MApplication.class, this::started);
     }
