@@ -12,7 +12,7 @@ final class PageMenu {
     /** Gives a control its menu. */
     static void on(Control control, PageCorrections corrections) {
         Menu menu = new Menu(control);
-        item(menu, "Correct the reading…\tCtrl+E", corrections::correct);
+        item(menu, "Correct the reading…\tF2", corrections::correct);
         item(menu, "It is right\tCtrl+Shift+R", () -> corrections.line("right"));
         item(
                 menu,
