@@ -3,6 +3,8 @@ package org.stillroom.workbench.library;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyleRange;
 import org.stillroom.model.spec.Version;
@@ -20,7 +22,11 @@ final class PageStyles {
     private static final int LIT = 1 << 9;
     private static final int TITLE = 1 << 10;
     private static final int BESIDE = 1 << 11;
+    private static final int FAINT = 1 << 12;
     private static final int USE = 0xFF;
+
+    /** Marks of Markdown, which belong to the file and not to the print. */
+    private static final Pattern FILE_MARKS = Pattern.compile("(?m)^#{1,6}(?= )|\\*\\*|__");
 
     private final MarkedPage page;
     private final Ink ink;
@@ -41,6 +47,10 @@ final class PageStyles {
             } else {
                 set(mark.from(), mark.to(), mark.use().ordinal());
             }
+        }
+        Matcher marks = FILE_MARKS.matcher(page.words());
+        while (marks.find()) {
+            add(marks.start(), marks.end(), FAINT);
         }
         for (Span span : lit) {
             page.characters(span).ifPresent(c -> add(c[0], c[1], LIT));
@@ -95,6 +105,11 @@ final class PageStyles {
         }
         if ((look & TITLE) != 0) {
             range.fontStyle = SWT.BOLD;
+        }
+        if ((look & FAINT) != 0) {
+            range.fontStyle = SWT.NORMAL;
+            range.foreground = ink.colour(Ink.Use.QUIET);
+            range.underline = false;
         }
         if ((look & DOUBTFUL) != 0) {
             range.borderStyle = SWT.BORDER_DOT;

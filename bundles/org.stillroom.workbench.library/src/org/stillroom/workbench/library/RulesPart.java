@@ -158,6 +158,7 @@ public final class RulesPart {
                         ? "Take the rule back"
                         : "Not a rule here";
         drop.setText(words);
+        Names.give(drop, words);
         drop.getParent().layout();
     }
 

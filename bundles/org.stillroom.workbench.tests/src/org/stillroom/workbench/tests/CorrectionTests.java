@@ -320,7 +320,7 @@ class CorrectionTests {
         assertEquals("teaspoon", line("Bowsprit", 0).measure());
         assertEquals("holds", window.cells("Rules").get(0).get(2));
         window.run(() -> window.find(Table.class, "Rules").setSelection(0));
-        window.press("Not a rule here");
+        window.press("Take the rule back");
         window.rest();
         assertEquals("spoon", line("Bowsprit", 0).measure());
     }
