@@ -34,7 +34,7 @@ public final class BookCutter {
 
     private List<Stretch> guess(Structure structure, Listing listing, List<Unit> units) {
         List<Unit> judged = new Judge(structure, listing, cues).decide(new ArrayList<>(units));
-        return new Assembler(structure, cues).assemble(judged);
+        return new Assembler(structure, cues).assemble(new Variants(structure, cues).add(judged));
     }
 
     /** A stretch that the cut assigns to a recipe, or to no recipe, by UTF-16 units. */

@@ -36,6 +36,8 @@ final class Judge {
                             + "|^the [a-z ]{3,30} takes the place\\b"
                             + "|^(?:to make|take|put|mix|omit|pour|squeeze|beat|boil|break|dissolve|steep) ");
 
+    private static final Pattern ADDRESS = Pattern.compile("\\b(?:Mrs?|Dr|Messrs|Capt)\\.\\s*$");
+
     private final Structure structure;
     private final Listing listing;
     private final Cues cues;
@@ -103,7 +105,20 @@ final class Judge {
         if (cues.heading(Folding.foldWord(words)).isPresent()) {
             points -= 8;
         }
+        if (asksOrNames(head)) {
+            points -= 8;
+        }
         return points;
+    }
+
+    /** A heading in the middle of a question (“What was …?”) or after “Mr.” heads no recipe. */
+    private boolean asksOrNames(Head head) {
+        if (head.place != Head.Place.OWN_LINE) {
+            return false;
+        }
+        String above = structure.text().substring(Math.max(0, head.start - 12), head.start);
+        String tail = head.title.words();
+        return tail.endsWith("?") || Splitter.count(tail) == 1 && ADDRESS.matcher(above).find();
     }
 
     /** Returns what share of the listed titles stands in the book, or 0 where few are listed. */
@@ -218,7 +233,7 @@ final class Judge {
                     case MARKED -> 0.5;
                     case OWN_LINE ->
                             (head.letters == Head.Letters.SENTENCE ? -0.5 : 0)
-                                    + (head.emphasis ? 0.5 : 0)
+                                    + (head.emphasis ? 0.8 : 0)
                                     + (marked && !head.emphasis ? -1.5 : 0);
                     case RUN_IN -> head.manner.equals("stop") ? -0.8 : -0.3;
                     case MIDDLE ->

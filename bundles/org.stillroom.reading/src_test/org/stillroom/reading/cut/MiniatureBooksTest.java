@@ -36,7 +36,8 @@ class MiniatureBooksTest {
                 "scanned-noise.txt",
                 "sentence-case.txt",
                 "side-heads.txt",
-                "terse-capitals.txt"
+                "terse-capitals.txt",
+                "untitled-variants.txt"
             })
     void findsEveryRecipeAndNothingElse(String book) throws IOException {
         Cut cut = new BookCutter().cut(source(book, read(book)));
