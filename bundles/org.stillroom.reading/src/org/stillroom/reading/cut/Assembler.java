@@ -77,15 +77,18 @@ final class Assembler {
         int words = 0;
         int gap = 0;
         boolean first = true;
+        boolean fed = false;
         for (int i = units.get(at).kind() == Unit.Kind.BODY ? at : at + 1; i < end; i++) {
             Unit unit = units.get(i);
             if (unit.kind() == Unit.Kind.NOISE) {
                 continue;
             }
             boolean core = isCore(unit, first, words);
-            if (core && gap <= 2 * LONG) {
+            boolean late = !fed && indentedBodies && unit.indent() > 0 && isLate(unit.score());
+            if (core && gap <= 2 * LONG || late) {
                 last = i;
                 gap = 0;
+                fed |= late || unit.score().value() >= BodyScore.RECIPE;
             } else {
                 gap += unit.score().words();
             }
@@ -97,6 +100,12 @@ final class Assembler {
         out.add(new BookCutter.Stretch(start.start(), units.get(last).end(), start.head(), null));
         region = Section.Kind.ANECDOTE;
         return last + 1;
+    }
+
+    /** A recipe set in, after a story: it may be in verse or old spelling. */
+    private static boolean isLate(BodyScore score) {
+        boolean list = score.amounts() >= 3 && score.value() >= BodyScore.RECIPE;
+        return list || score.words() >= 40 && score.verbs() >= 2 && score.value() >= 0.09;
     }
 
     /** A title that nothing like a recipe follows keeps the paragraph after it. */

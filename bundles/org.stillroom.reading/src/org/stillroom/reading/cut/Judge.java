@@ -22,6 +22,7 @@ final class Judge {
     private static final int REACH = 8;
     private static final double LEAST = 0.13;
     private static final double MADE_OF = 4;
+    private static final double DEFINES = 3;
     private static final int FIRM = 40;
     private static final double FIRM_HABIT = 1.2;
     private static final int OPENING = 80;
@@ -191,7 +192,14 @@ final class Judge {
                 body.value() >= LEAST || body.references() > 0
                         ? 0
                         : body.value() < 0.08 ? -5.5 : -4;
-        return low + Math.max(-3, Math.min(3.5, (body.value() - 0.16) * 18));
+        boolean defines =
+                body.words() >= 20
+                        && body.verbs() + body.references() == 0
+                        && body.amounts() <= 1
+                        && body.value() < LEAST / 2;
+        return low
+                - (defines ? DEFINES : 0)
+                + Math.max(-3, Math.min(3.5, (body.value() - 0.16) * 18));
     }
 
     private Map<String, double[]> habits(List<Unit> units, List<Integer> heads, int round) {

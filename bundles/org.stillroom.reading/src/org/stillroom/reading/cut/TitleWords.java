@@ -84,7 +84,7 @@ final class TitleWords {
                         (kinds & (Cues.VESSEL | Cues.QUALIFIER)) != 0 || word.startsWith("glass");
                 vesselWords += vessel ? 1 : 0;
                 small += isSmall(word) ? 1 : 0;
-                first |= words == 1 && isOrder(word, kinds);
+                first |= words == 1 && word.indexOf('-') < 0 && isOrder(word, kinds);
                 sends |=
                         words <= 2 && (kinds & Cues.REFERENCE) != 0
                                 || word.equals("substituting")
