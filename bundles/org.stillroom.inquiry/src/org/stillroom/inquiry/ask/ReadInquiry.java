@@ -65,7 +65,7 @@ public final class ReadInquiry implements Inquiry {
                     "There is no file " + file + ".",
                     Files.isDirectory(file)
                             ? "It is a folder: open it with --library and ask “sources”."
-                            : "Name a file of plain text, Markdown, TEI, HTML, DOCX, ODT or EPUB.");
+                            : "Name a file of plain text, Markdown, TEI, HTML, DOCX, ODT, EPUB or PDF.");
         }
         FileStudy read =
                 FileStudy.read(file, arguments.circumstances(), desk.knowledge(), progress);

@@ -1,5 +1,6 @@
 package org.stillroom.library.read;
 
+import java.io.StringReader;
 import java.nio.charset.Charset;
 import java.nio.charset.IllegalCharsetNameException;
 import java.nio.charset.StandardCharsets;
@@ -11,9 +12,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
+import org.jsoup.parser.Parser;
 import org.stillroom.model.explain.Problem;
 import org.stillroom.model.source.Circumstances;
 
@@ -32,11 +33,6 @@ final class Html implements SourceReader {
             Pattern.compile(
                     "(?i)(?:<meta[^>]*?charset|<\\?xml[^>]*?encoding)\\s*=\\s*[\"']?\\s*"
                             + "([a-z0-9_:.()-]+)");
-
-    private static final Pattern CLOSED =
-            Pattern.compile(
-                    "(?i)<(?!(?:area|base|br|col|embed|hr|img|input|link|meta|source|wbr)\\b)"
-                            + "([a-z][\\w:.-]*)((?:\\s[^<>]*)?)/>");
 
     private final FileAccess access;
 
@@ -86,13 +82,8 @@ final class Html implements SourceReader {
                             "It declares entities, which are neither fetched nor expanded.",
                             "Write the words themselves in the place of each “&name;”."));
         }
-        budget.taken(text.length());
-        return Jsoup.parse(xml ? opened(text) : text);
-    }
-
-    /** Gives an element that closes itself, as in XHTML, an end of its own, as HTML wants it. */
-    private static String opened(String xhtml) {
-        return CLOSED.matcher(xhtml).replaceAll("<$1$2></$1>");
+        Parser parser = xml ? Parser.xmlParser() : Parser.htmlParser();
+        return parser.parseInput(new TimedReader(new StringReader(text), budget), "");
     }
 
     /** Returns the encoding that a page declares, else UTF-8. */

@@ -7,16 +7,20 @@ import java.time.Duration;
  *
  * @param textBytes largest file of plain words or mark-up
  * @param containerBytes largest file that packs its parts, such as DOCX; pictures included
- * @param inflatedBytes most bytes that may come out of the parts of a file
+ * @param pdfBytes largest PDF file; scanned pages included
+ * @param inflatedBytes most bytes that may come out of the parts, or of one stream, of a file
  * @param parts most parts in a file that packs them
+ * @param pages most pages of a PDF file
  * @param depth deepest nesting of XML elements
  * @param patience longest time without words; words that come prolong it
  */
 record Limits(
         long textBytes,
         long containerBytes,
+        long pdfBytes,
         long inflatedBytes,
         int parts,
+        int pages,
         int depth,
         Duration patience) {
 
@@ -24,5 +28,13 @@ record Limits(
 
     /** Far more than any book needs: its words take some 1 MB, its scans some 100 MB. */
     static final Limits USUAL =
-            new Limits(32 * MB, 256 * MB, 128 * MB, 20_000, 1_000, Duration.ofSeconds(8));
+            new Limits(
+                    32 * MB,
+                    256 * MB,
+                    512 * MB,
+                    128 * MB,
+                    20_000,
+                    5_000,
+                    1_000,
+                    Duration.ofSeconds(8));
 }

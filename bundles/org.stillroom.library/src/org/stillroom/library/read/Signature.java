@@ -13,7 +13,7 @@ enum Signature {
     /** Parts packed together: DOCX, ODT, EPUB and others. */
     ZIP("PK", "parts packed together", "Name it with the ending of what it is."),
     /** Portable Document Format. */
-    PDF("%PDF", "it is a PDF", "Save its words as DOCX, ODT or plain text."),
+    PDF("%PDF", "it is a PDF", "Name it with the ending .pdf."),
     /** The older binary files of word processors, also where a password protects newer ones. */
     OFFICE(
             "\u00d0\u00cf\u0011\u00e0",

@@ -19,7 +19,7 @@ public final class SourceReaders {
 
     /**
      * Returns the readers that come with the program: plain text, Markdown, TEI P5, HTML, ODT, DOCX,
-     * EPUB.
+     * EPUB, PDF.
      */
     public static SourceReaders shipped() {
         return of(FileAccess.USUAL);
@@ -35,7 +35,8 @@ public final class SourceReaders {
                         new Html(access),
                         new Odt(access),
                         new Docx(access),
-                        new Epub(access)));
+                        new Epub(access),
+                        new Pdf(access)));
     }
 
     /** Returns these readers and one more, which is asked last. */

@@ -268,6 +268,61 @@ class FormatsTests {
         assertEquals("1862?", source.bibliography().textDate().orElseThrow().toString());
     }
 
+    private static String folio(int number, String... words) {
+        String[] all = new String[words.length + 1];
+        System.arraycopy(words, 0, all, 0, words.length);
+        all[words.length] = Integer.toString(number);
+        return SampleFiles.lines(all);
+    }
+
+    @Test
+    void pdfKeepsLinesHeadingsItalicsAndThePrintedNumbers() throws IOException {
+        byte[] pdf =
+                SampleFiles.pdf(
+                        List.of(
+                                SampleFiles.lines("24:Quay Book", "by nobody in particular, ever"),
+                                folio(
+                                        5,
+                                        "18:Quay Punch",
+                                        "/Take two lemons",
+                                        "and one gill of rum."),
+                                folio(6, "18:Tar Flip", "A pint of ale made hot", "with an egg."),
+                                folio(7, "18:Grog", "Rum and water, stirred together", "cold.")),
+                        "/Lang (en)",
+                        "/Title (Quay Book) /Author (Ann Example) /CreationDate (D:2024)");
+        Source source = source("book.pdf", pdf);
+        assertEquals(
+                "Quay Book\n\nby nobody in particular, ever\nQuay Punch\n\nTake two lemons\n"
+                        + "and one gill of rum.\n5\nTar Flip\n\nA pint of ale made hot\nwith an egg.\n6"
+                        + "\nGrog\n\nRum and water, stirred together\ncold.\n7",
+                source.text().toString().replaceAll("\n+(Quay Punch|Tar Flip|Grog)", "\n$1"));
+        assertEquals(
+                List.of("1:Quay Book", "2:Quay Punch", "2:Tar Flip", "2:Grog"),
+                marked(source, Mark.Kind.HEADING));
+        assertEquals(List.of("italic:Take two lemons"), marked(source, Mark.Kind.EMPHASIS));
+        List<String> pages = marked(source, Mark.Kind.PAGE);
+        assertEquals(4, pages.size(), pages.toString());
+        assertTrue(pages.get(1).startsWith("5:Quay Punch"), pages.toString());
+        assertTrue(pages.get(3).startsWith("7:Grog"));
+        assertEquals("Quay Book", source.bibliography().title());
+        assertEquals("en", source.bibliography().language().orElseThrow());
+        assertTrue(source.bibliography().date().isEmpty());
+    }
+
+    @Test
+    void pdfTakesTheLabelsOfTheFileFirst() throws IOException {
+        byte[] pdf =
+                SampleFiles.pdf(
+                        List.of(SampleFiles.lines("Preface"), SampleFiles.lines("Grog")),
+                        "/PageLabels << /Nums [0 << /S /r >> 1 << /S /D /St 33 >>] >>",
+                        "");
+        assertEquals(
+                List.of("i:Preface", "33:Grog"),
+                marked(source("book.pdf", pdf), Mark.Kind.PAGE).stream()
+                        .map(String::strip)
+                        .toList());
+    }
+
     @Test
     void pageNumbersInTheWordsOutrankThoseOfTheTranscription() throws IOException {
         String p = "<w:p><w:r><w:t>[p. %d] Grog</w:t><w:br w:type='page'/></w:r></w:p>";
@@ -331,6 +386,12 @@ class FormatsTests {
                 ".epub",
                 SampleFiles.epub(
                         "<dc:title>T</dc:title>", Map.of("a.xhtml", "<p>" + words + "</p>")));
+        if (words.chars().allMatch(c -> c < 128)) {
+            files.put(
+                    ".pdf",
+                    SampleFiles.pdf(
+                            List.of(SampleFiles.lines(words.split("\n"))), "", "/Title (T)"));
+        }
         return files;
     }
 }

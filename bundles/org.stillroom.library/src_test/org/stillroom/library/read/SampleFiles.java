@@ -4,7 +4,9 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -124,5 +126,90 @@ final class SampleFiles {
 
     static byte[] epub(String metadata, Map<String, String> chapters) {
         return zip(epubParts(metadata, chapters));
+    }
+
+    /**
+     * Makes a PDF of lines of Latin letters in Helvetica, one text object a page.
+     *
+     * @param pages content streams, see {@link #lines}
+     * @param catalog more entries of the catalogue
+     * @param info entries of the information dictionary
+     */
+    static byte[] pdf(List<String> pages, String catalog, String info) {
+        List<String> objects = new ArrayList<>();
+        StringBuilder kids = new StringBuilder();
+        int first = 6;
+        for (int i = 0; i < pages.size(); i++) {
+            kids.append(first + 2 * i).append(" 0 R ");
+        }
+        objects.add("<< /Type /Catalog /Pages 2 0 R " + catalog + " >>");
+        objects.add("<< /Type /Pages /Kids [" + kids + "] /Count " + pages.size() + " >>");
+        objects.add("<< " + info + " >>");
+        objects.add(font("Helvetica"));
+        objects.add(font("Helvetica-Oblique"));
+        for (int i = 0; i < pages.size(); i++) {
+            objects.add(
+                    "<< /Type /Page /Parent 2 0 R /MediaBox [0 0 400 600] /Resources << /Font <<"
+                            + " /F1 4 0 R /F2 5 0 R >> >> /Contents "
+                            + (first + 2 * i + 1)
+                            + " 0 R >>");
+            String content = pages.get(i);
+            objects.add(
+                    "<< /Length " + content.length() + " >>\nstream\n" + content + "\nendstream");
+        }
+        return pdfOf(objects);
+    }
+
+    private static String font(String name) {
+        return "<< /Type /Font /Subtype /Type1 /BaseFont /"
+                + name
+                + " /Encoding /WinAnsiEncoding >>";
+    }
+
+    static byte[] pdfOf(List<String> objects) {
+        StringBuilder out = new StringBuilder("%PDF-1.4\n");
+        List<Integer> offsets = new ArrayList<>();
+        for (int i = 0; i < objects.size(); i++) {
+            offsets.add(out.length());
+            out.append(i + 1).append(" 0 obj\n").append(objects.get(i)).append("\nendobj\n");
+        }
+        int xref = out.length();
+        out.append("xref\n0 ").append(objects.size() + 1).append("\n0000000000 65535 f \n");
+        offsets.forEach(
+                o -> out.append(String.format(java.util.Locale.ROOT, "%010d 00000 n \n", o)));
+        out.append("trailer\n<< /Size ")
+                .append(objects.size() + 1)
+                .append(" /Root 1 0 R /Info 3 0 R >>\nstartxref\n")
+                .append(xref)
+                .append("\n%%EOF\n");
+        return out.toString().getBytes(StandardCharsets.ISO_8859_1);
+    }
+
+    /** Sets lines under one another; “18:” before a line sets its size, “/” in italics. */
+    static String lines(String... lines) {
+        StringBuilder out = new StringBuilder();
+        int y = 560;
+        for (String line : lines) {
+            int colon = line.indexOf(':');
+            boolean sized = colon > 0 && line.substring(0, colon).matches("\\d+");
+            String size = sized ? line.substring(0, colon) : "10";
+            String text = sized ? line.substring(colon + 1) : line;
+            boolean italic = text.startsWith("/");
+            String words =
+                    (italic ? text.substring(1) : text)
+                            .replace("\\", "\\\\")
+                            .replace("(", "\\(")
+                            .replace(")", "\\)");
+            out.append("BT /")
+                    .append(italic ? "F2 " : "F1 ")
+                    .append(size)
+                    .append(" Tf 50 ")
+                    .append(y)
+                    .append(" Td (")
+                    .append(words)
+                    .append(") Tj ET\n");
+            y -= Integer.parseInt(size) > 10 ? 30 : 13;
+        }
+        return out.toString();
     }
 }

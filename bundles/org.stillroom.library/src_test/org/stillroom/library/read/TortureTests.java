@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.charset.Charset;
@@ -18,6 +19,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.zip.Deflater;
+import java.util.zip.DeflaterOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.stillroom.library.Library;
@@ -32,7 +35,7 @@ import org.stillroom.model.source.Source;
 class TortureTests {
 
     private static final Limits SMALL =
-            new Limits(1 << 20, 1 << 20, 2 << 20, 50, 1_000, Duration.ofSeconds(60));
+            new Limits(1 << 20, 1 << 20, 1 << 20, 2 << 20, 50, 20, 1_000, Duration.ofSeconds(60));
 
     private static final String DEEP = "<div>".repeat(20_000);
 
@@ -142,7 +145,7 @@ class TortureTests {
 
     private void packed() {
         Map<String, byte[]> good = FormatsTests.one("Grog");
-        for (String ending : List.of(".docx", ".odt", ".epub")) {
+        for (String ending : List.of(".docx", ".odt", ".epub", ".pdf")) {
             bad("empty-" + ending.substring(1) + ending, "");
             bad("words-" + ending.substring(1) + ending, "Grog, rum and water");
             byte[] whole = good.get(ending);
@@ -151,7 +154,7 @@ class TortureTests {
         bad("other.docx", good.get(".odt"));
         bad("other.odt", good.get(".docx"));
         bad("other.epub", good.get(".docx"));
-        bad("a-pdf.docx", "%PDF-1.4".getBytes(StandardCharsets.US_ASCII));
+        bad("a-pdf.docx", good.get(".pdf"));
         bad("rtf.docx", "{\\rtf1 Grog}");
         bad("old.docx", new byte[] {(byte) 0xD0, (byte) 0xCF, 0x11, (byte) 0xE0, 0, 0, 0, 0});
         bad("blank.docx", SampleFiles.docx("<w:p/>"));
@@ -206,6 +209,66 @@ class TortureTests {
                                         "<d><p><r><t>Grog</t></r></p></d>"))));
     }
 
+    private void portable() throws IOException {
+        String lines = SampleFiles.lines("Grog");
+        bad("no-pages.pdf", SampleFiles.pdf(List.of(), "", ""));
+        bad("white.pdf", SampleFiles.pdf(List.of(" "), "", ""));
+        bad("pages.pdf", SampleFiles.pdf(java.util.Collections.nCopies(30, lines), "", ""));
+        bad(
+                "cycle.pdf",
+                SampleFiles.pdfOf(
+                        List.of(
+                                "<< /Type /Catalog /Pages 2 0 R >>",
+                                "<< /Type /Pages /Kids [2 0 R] /Count 1 >>",
+                                "<< >>")));
+        ByteArrayOutputStream packed = new ByteArrayOutputStream();
+        try (DeflaterOutputStream out = new DeflaterOutputStream(packed, new Deflater(9))) {
+            out.write(" ".repeat(3 << 20).getBytes(StandardCharsets.US_ASCII));
+        }
+        bad(
+                "swollen.pdf",
+                SampleFiles.pdfOf(
+                        List.of(
+                                "<< /Type /Catalog /Pages 2 0 R >>",
+                                "<< /Type /Pages /Kids [4 0 R] /Count 1 >>",
+                                "<< >>",
+                                "<< /Type /Page /Parent 2 0 R /MediaBox [0 0 9 9] /Contents 5 0 R >>",
+                                "<< /Filter /FlateDecode /Length "
+                                        + packed.size()
+                                        + " >>\nstream\n"
+                                        + packed.toString(StandardCharsets.ISO_8859_1)
+                                        + "\nendstream")));
+        bad(
+                "scan.pdf",
+                SampleFiles.pdfOf(
+                        List.of(
+                                "<< /Type /Catalog /Pages 2 0 R >>",
+                                "<< /Type /Pages /Kids [4 0 R] /Count 1 >>",
+                                "<< >>",
+                                "<< /Type /Page /Parent 2 0 R /MediaBox [0 0 9 9] /Contents 5 0 R /Resources <<"
+                                        + " /XObject << /I 6 0 R >> >> >>",
+                                "<< /Length 5 >>\nstream\n/I Do\nendstream",
+                                "<< /Type /XObject /Subtype /Image /Width 1 /Height 1 /ColorSpace /DeviceGray"
+                                        + " /BitsPerComponent 8 /Length 1 >>\nstream\nx\nendstream")));
+        bad(
+                "locked.pdf",
+                new String(SampleFiles.pdf(List.of(lines), "", ""), StandardCharsets.ISO_8859_1)
+                        .replace(
+                                "/Root 1 0 R",
+                                "/Root 1 0 R /Encrypt << /Filter /Standard /V 1 /R 2 /O <"
+                                        + "41".repeat(32)
+                                        + "> /U <"
+                                        + "42".repeat(32)
+                                        + "> /P -4 >> /ID [<41> <41>]")
+                        .getBytes(StandardCharsets.ISO_8859_1));
+        odd(
+                "no-table.pdf",
+                new String(SampleFiles.pdf(List.of(lines), "", ""), StandardCharsets.ISO_8859_1)
+                        .replaceAll("startxref\n\\d+", "startxref\n9")
+                        .getBytes(StandardCharsets.ISO_8859_1));
+        odd("bad-page.pdf", SampleFiles.pdf(List.of(lines, "BT /F9 1 Tf ( Tj [[[ << ET"), "", ""));
+    }
+
     private Library open(FileAccess access) {
         LibraryLayout layout = LibraryLayout.of(folder, folder.resolve("caches"));
         return new LibraryFolder(layout, SourceReaders.of(access))
@@ -222,7 +285,8 @@ class TortureTests {
         markdown();
         markUp();
         packed();
-        assertTrue(refused.size() + opened.size() >= 60, "bad files: " + refused.size());
+        portable();
+        assertTrue(refused.size() >= 60, "bad files: " + refused.size());
         Path sources = Files.createDirectories(folder.resolve("sources"));
         for (Map<String, byte[]> files : List.of(refused, opened)) {
             for (Map.Entry<String, byte[]> file : files.entrySet()) {
@@ -276,7 +340,7 @@ class TortureTests {
                 };
         Library library = open(new FileAccess(opener, SMALL));
         assertEquals(List.of("good.txt"), library.sources().stream().map(Source::id).toList());
-        assertEquals(7, library.allProblems().size());
+        assertEquals(8, library.allProblems().size());
         assertTrue(library.allProblems().stream().allMatch(p -> p.reason().contains("may not be")));
     }
 
@@ -289,14 +353,14 @@ class TortureTests {
                 file.setLength(200L << 20);
             }
         }
-        for (String name : List.of("huge.docx", "huge.odt", "huge.epub")) {
+        for (String name : List.of("huge.docx", "huge.odt", "huge.epub", "scan.pdf")) {
             try (RandomAccessFile file =
                     new RandomAccessFile(sources.resolve(name).toFile(), "rw")) {
                 file.setLength(600L << 20);
             }
         }
         Library library = open(FileAccess.USUAL);
-        assertEquals(7, library.allProblems().size());
+        assertEquals(8, library.allProblems().size());
         assertTrue(
                 library.allProblems().stream().allMatch(p -> p.reason().contains("00 MB")),
                 library.allProblems().toString());
@@ -315,7 +379,7 @@ class TortureTests {
         Files.writeString(sources.resolve("cur\u00e9.txt"), "composed");
         Files.writeString(sources.resolve("cure\u0301.txt"), "decomposed");
         Files.writeString(sources.resolve("old.doc"), "x");
-
+        Files.write(sources.resolve("good.pdf"), FormatsTests.one("Grog").get(".pdf"));
         Files.writeString(sources.resolve("Good.md"), "another case");
         Files.createSymbolicLink(sources.resolve("good.yaml"), folder.resolve("nowhere.yaml"));
         Path deep = sources;
@@ -327,7 +391,14 @@ class TortureTests {
                 List.of("Good.md", "book.md/inside.txt", "cur\u00e9.txt", "good.txt"),
                 library.sources().stream().map(Source::id).toList());
         for (String name :
-                List.of("round", "gone.txt", "self.txt", "cur\u00e9.txt", "old.doc", "good.yaml")) {
+                List.of(
+                        "round",
+                        "gone.txt",
+                        "self.txt",
+                        "cur\u00e9.txt",
+                        "old.doc",
+                        "good.pdf",
+                        "good.yaml")) {
             assertEquals(1, of(library, name).size(), name + library.allProblems());
             assertFalse(of(library, name).get(0).remedy().isBlank());
         }
@@ -354,7 +425,7 @@ class TortureTests {
 
     @Test
     void aReaderThatNeverEndsIsLeftBehind() {
-        Limits hasty = new Limits(1, 1, 1, 1, 1, Duration.ofMillis(50));
+        Limits hasty = new Limits(1, 1, 1, 1, 1, 1, 1, Duration.ofMillis(50));
         SourceReader.Result stuck =
                 TimedReading.of(
                         "stuck.pdf",
