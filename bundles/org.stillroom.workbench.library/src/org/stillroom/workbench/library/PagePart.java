@@ -42,6 +42,7 @@ public final class PagePart {
     private final Lane finding;
     private Label title;
     private Label place;
+    private RuleHint hint;
     private final Decider decider;
     private final Work work;
     private PageText words;
@@ -75,6 +76,7 @@ public final class PagePart {
         GridLayoutFactory.fillDefaults().margins(20, 8).spacing(0, 2).applyTo(head);
         title = label(head, "Heading");
         place = label(head, "Quiet");
+        hint = new RuleHint(head, work);
         SashForm sides = new SashForm(parent, SWT.HORIZONTAL);
         sides.setSashWidth(1);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(sides);
@@ -184,6 +186,7 @@ public final class PagePart {
     private void show(MarkedPage next) {
         words.show(next);
         corrections.show(next);
+        library.study().ifPresent(study -> hint.look(study, next.source().id()));
         next.shown()
                 .ifPresentOrElse(
                         this::showSpec,
@@ -282,5 +285,6 @@ public final class PagePart {
     void close() {
         corrections.close();
         finding.close();
+        hint.close();
     }
 }

@@ -53,8 +53,7 @@ public final class ProblemsPart {
         signals.on(Topics.OPENED, String.class, parent, this::opened);
         signals.on(Topics.INDEXED, String.class, parent, this::indexed);
         GridLayoutFactory.fillDefaults().spacing(0, 4).applyTo(parent);
-        summary = new Label(parent, SWT.NONE);
-        GridDataFactory.fillDefaults().grab(true, false).indent(12, 6).applyTo(summary);
+        createHead(parent);
         table =
                 new DataTable(
                         parent,
@@ -68,17 +67,21 @@ public final class ProblemsPart {
         GridDataFactory.fillDefaults().grab(true, true).applyTo(table.control());
         table.onSelect(row -> offer());
         table.onOpen(row -> placeAgain());
-        buttons(parent);
         show();
     }
 
-    private void buttons(Composite parent) {
+    /** Lays the sentence and what can be done about a problem side by side. */
+    private void createHead(Composite parent) {
         Composite row = new Composite(parent, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
-        GridLayoutFactory.fillDefaults().numColumns(2).margins(12, 4).applyTo(row);
+        GridLayoutFactory.fillDefaults().numColumns(3).extendedMargins(12, 10, 4, 0).applyTo(row);
+        summary = new Label(row, SWT.NONE);
+        GridDataFactory.fillDefaults()
+                .align(SWT.FILL, SWT.CENTER)
+                .grab(true, false)
+                .applyTo(summary);
         place = button(row, "Place it again", this::placeAgain);
         back = button(row, "Take it back", () -> unplaced().ifPresent(decider::takeBack));
-        offer();
     }
 
     private static Button button(Composite row, String words, Runnable action) {
@@ -92,8 +95,8 @@ public final class ProblemsPart {
     /** The buttons are for decisions that could not be carried out. */
     private void offer() {
         boolean lost = unplaced().isPresent();
-        place.setEnabled(lost && unplaced().flatMap(Assertion::anchor).isPresent());
-        back.setEnabled(lost);
+        place.setVisible(lost && unplaced().flatMap(Assertion::anchor).isPresent());
+        back.setVisible(lost);
     }
 
     /** Returns the decision that the selected problem is about. */

@@ -103,8 +103,9 @@ public final class ReviewPart {
         summary.setText(
                 items.isEmpty()
                         ? "Nothing in this library is read with doubt."
-                        : items.size()
-                                + " doubtful readings"
+                        : (items.size() == 1
+                                        ? "One doubtful reading"
+                                        : items.size() + " doubtful readings")
                                 + some
                                 + ". Enter corrects one; “It is right” confirms it.");
         int at = Math.max(0, table.control().getSelectionIndex());
@@ -122,10 +123,16 @@ public final class ReviewPart {
                         i.version().witness().title(),
                         i.printed(),
                         i.read().isEmpty() ? "–" : i.read(),
-                        i.reason(),
+                        capital(i.reason()),
                         Math.round(100 * i.sure()) + " %",
                         i.version().source().shortName()),
                 i);
+    }
+
+    private static String capital(String words) {
+        return words.isEmpty()
+                ? words
+                : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     private void correct(Review.Item item) {

@@ -3,7 +3,9 @@ package org.stillroom.workbench.library;
 import jakarta.annotation.PostConstruct;
 import jakarta.annotation.PreDestroy;
 import jakarta.inject.Inject;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -112,17 +114,27 @@ public final class RulesPart {
     }
 
     private void show(List<BookRules.Rule> found) {
-        long open = found.stream().filter(r -> r.decision().isEmpty()).count();
-        summary.setText(
-                found.isEmpty()
-                        ? "No rules yet. Three corrections of one sort in a book propose one."
-                        : open
-                                + (open == 1 ? " rule is proposed, " : " rules are proposed, ")
-                                + (found.size() - open)
-                                + (found.size() - open == 1 ? " holds." : " hold."));
+        summary.setText(summary(found));
         rules.rows(found.stream().map(RulesPart::row).toList());
         rules.select(0);
         showChanges();
+    }
+
+    private static String summary(List<BookRules.Rule> found) {
+        long open = found.stream().filter(r -> r.decision().isEmpty()).count();
+        long hold = found.size() - open;
+        if (found.isEmpty()) {
+            return "No rules yet. Three corrections of one sort in a book propose one.";
+        }
+        List<String> parts = new ArrayList<>();
+        if (open > 0) {
+            parts.add(open == 1 ? "One rule is proposed" : open + " rules are proposed");
+        }
+        if (hold > 0) {
+            parts.add(hold == 1 ? "one rule holds" : hold + " rules hold");
+        }
+        String words = String.join("; ", parts) + ".";
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     private static DataTable.Row row(BookRules.Rule rule) {

@@ -58,7 +58,7 @@ final class SpecNotes {
 
         void add(Spec spec) {
             spec.cautions().forEach(this::caution);
-            spec.reading().doubts().forEach(this::doubt);
+            spec.reading().doubts().stream().map(Doubt::reason).distinct().forEach(this::doubt);
             spec.lines().forEach(this::senses);
             if (words.isEmpty()) {
                 words.append("Nothing here needs a caution, and nothing was doubtful.");
@@ -82,8 +82,8 @@ final class SpecNotes {
                     caution.words() + (rule.isEmpty() ? "" : " (" + rule + ")"));
         }
 
-        private void doubt(Doubt doubt) {
-            lead("? Doubtful", Ink.Use.DOUBT, doubt.reason());
+        private void doubt(String reason) {
+            lead("? Doubtful", Ink.Use.DOUBT, reason);
         }
 
         private void senses(SpecLine line) {

@@ -12,6 +12,8 @@ import java.util.Optional;
 import org.eclipse.e4.ui.model.application.MApplication;
 import org.eclipse.e4.ui.model.application.commands.MCommand;
 import org.eclipse.e4.ui.model.application.commands.MKeyBinding;
+import org.eclipse.jface.bindings.keys.KeySequence;
+import org.eclipse.jface.bindings.keys.ParseException;
 import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.custom.ScrolledComposite;
@@ -20,6 +22,7 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
@@ -42,7 +45,9 @@ class AccessTests {
                     Parts.MEASURES,
                     Parts.INQUIRIES,
                     Parts.EXPLANATION,
-                    Parts.PROBLEMS);
+                    Parts.PROBLEMS,
+                    Parts.REVIEW,
+                    Parts.RULES);
 
     @TempDir private Path folder;
 
@@ -139,6 +144,68 @@ class AccessTests {
                             .anyMatch(r -> r.get(0).equals("Show Search") && !r.get(1).isEmpty()));
             window.screenshot("all-commands");
             window.run(() -> window.shells().get(1).close());
+        }
+    }
+
+    @Test
+    void noTwoCommandsShareAKey() throws IOException, ParseException {
+        try (Window window = Window.open("-library", Example.copy(folder).toString())) {
+            window.rest();
+            List<MKeyBinding> keys = window.get(() -> keys(window));
+            List<String> clashes = new ArrayList<>();
+            for (MKeyBinding one : keys) {
+                for (MKeyBinding other : keys) {
+                    boolean same = sequence(other).startsWith(sequence(one), true);
+                    if (one != other && same) {
+                        clashes.add(one.getElementId() + " with " + other.getElementId());
+                    }
+                }
+            }
+            assertEquals(List.of(), clashes);
+            assertTrue(keys.size() > 30, keys.size() + " keys");
+        }
+    }
+
+    private static List<MKeyBinding> keys(Window window) {
+        return window.context().get(MApplication.class).getBindingTables().stream()
+                .flatMap(t -> t.getBindings().stream())
+                .toList();
+    }
+
+    private static KeySequence sequence(MKeyBinding key) throws ParseException {
+        return KeySequence.getInstance(key.getKeySequence());
+    }
+
+    @Test
+    void theMenuOfThePageNamesTheKeysThatWork() throws IOException, ParseException {
+        try (Window window = Window.open("-library", Example.copy(folder).toString())) {
+            window.part(Parts.PAGE);
+            window.rest();
+            List<String> items =
+                    window.get(
+                            () ->
+                                    List.of(
+                                                    window.find(
+                                                                    StyledText.class,
+                                                                    "Words of the source")
+                                                            .getMenu()
+                                                            .getItems())
+                                            .stream()
+                                            .map(MenuItem::getText)
+                                            .filter(t -> !t.isEmpty())
+                                            .toList());
+            assertEquals(8, items.size(), items::toString);
+            for (String item : items) {
+                String[] parts = item.split("\t");
+                KeySequence promised = KeySequence.getInstance(parts[1]);
+                List<String> bound = new ArrayList<>();
+                for (MKeyBinding key : window.get(() -> keys(window))) {
+                    if (sequence(key).equals(promised)) {
+                        bound.add(key.getCommand().getCommandName());
+                    }
+                }
+                assertEquals(List.of(parts[0]), bound, item);
+            }
         }
     }
 

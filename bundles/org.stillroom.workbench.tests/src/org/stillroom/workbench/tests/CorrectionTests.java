@@ -244,6 +244,34 @@ class CorrectionTests {
         assertEquals("Undo", menu("undo"));
     }
 
+    @Test
+    void aTitleIsNamedOnThePage() throws IOException {
+        byte[] before = Files.readAllBytes(file);
+        int recipes = study().versions().size();
+        page("Keel Fizz");
+        select("A word of praise");
+        choose("This is the title");
+        assertEquals(recipes, study().versions().size());
+        assertTrue(study().versions().stream().noneMatch(v -> isCalled(v, "Keel Fizz")));
+        assertTrue(study().versions().stream().anyMatch(v -> isCalled(v, "A word of praise")));
+        assertTrue(window.get(() -> shown("A word of praise")), "over the page");
+        assertTrue(menu("undo").startsWith("Undo: title named"), () -> menu("undo"));
+        assertArrayEquals(before, Files.readAllBytes(file));
+        window.command("org.stillroom.workbench.command.undo", Map.of());
+        window.rest();
+        assertTrue(window.get(() -> shown("Keel Fizz")), "over the page again");
+        assertEquals("Undo", menu("undo"));
+    }
+
+    private static boolean isCalled(Version version, String title) {
+        return version.witness().title().equals(title);
+    }
+
+    private boolean shown(String words) {
+        return window.controls().stream()
+                .anyMatch(c -> c instanceof Label l && l.isVisible() && l.getText().equals(words));
+    }
+
     private void choose(String item) {
         window.run(
                 () -> {
@@ -308,7 +336,13 @@ class CorrectionTests {
     void threeCorrectionsProposeARuleForTheRestOfTheBook() {
         correctMeasure("Anchor Sling", "2 spoons of sugar", "teaspoon");
         correctMeasure("Keel Fizz", "1 spoon of sugar", "teaspoon");
+        assertFalse(window.get(() -> window.shows(Label.class, "Proposed rules")));
         correctMeasure("Capstan Sour", "3 spoons of honey", "teaspoon");
+        window.until("the page tells", () -> window.shows(Label.class, "Proposed rules"));
+        String hint = window.get(() -> window.find(Label.class, "Proposed rules").getText());
+        assertTrue(hint.startsWith("A rule for this book is proposed"), hint);
+        assertTrue(hint.endsWith("Ctrl+0 shows it."), hint);
+        shoot("rule-hint");
         window.part(Parts.RULES);
         window.rest();
         assertEquals(1, window.cells("Rules").size(), () -> window.cells("Rules").toString());
@@ -319,6 +353,10 @@ class CorrectionTests {
         window.rest();
         assertEquals("teaspoon", line("Bowsprit", 0).measure());
         assertEquals("holds", window.cells("Rules").get(0).get(2));
+        page("Bowsprit");
+        assertFalse(window.get(() -> window.shows(Label.class, "Proposed rules")));
+        window.part(Parts.RULES);
+        window.rest();
         window.run(() -> window.find(Table.class, "Rules").setSelection(0));
         window.press("Take the rule back");
         window.rest();

@@ -35,6 +35,8 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.ProgressBar;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
@@ -340,12 +342,35 @@ final class Window implements AutoCloseable {
                 });
     }
 
-    /** Writes what the window shows into a PNG file below the folder of screenshots. */
-    Path screenshot(String name) {
-        rest();
+    /** Returns the line that the status bar shows, which stands beside the bar of progress. */
+    String said() {
+        return get(
+                () ->
+                        controls().stream()
+                                .filter(ProgressBar.class::isInstance)
+                                .flatMap(bar -> Stream.of(bar.getParent().getChildren()))
+                                .filter(Label.class::isInstance)
+                                .map(label -> ((Label) label).getText())
+                                .findFirst()
+                                .orElseThrow());
+    }
+
+    /** Returns the thread that the windows belong to. */
+    static Thread thread() {
+        return THREAD.thread();
+    }
+
+    /** Writes what the window shows into a PNG file, also while something is running. */
+    Path screenshotWhileBusy(String name) {
         Path file = screenshots().resolve(name + ".png");
         run(() -> shoot(shells().get(0), file));
         return file;
+    }
+
+    /** Writes what the window shows into a PNG file below the folder of screenshots. */
+    Path screenshot(String name) {
+        rest();
+        return screenshotWhileBusy(name);
     }
 
     /** Writes what a shell shows into a PNG file. */

@@ -5,7 +5,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.function.Consumer;
 import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -15,7 +14,6 @@ import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Label;
 import org.stillroom.inquiry.Answer;
 import org.stillroom.inquiry.Answer.Block;
@@ -25,6 +23,7 @@ import org.stillroom.workbench.Lane;
 import org.stillroom.workbench.Navigator;
 import org.stillroom.workbench.Work;
 import org.stillroom.workbench.widgets.DataTable;
+import org.stillroom.workbench.widgets.FileChooser;
 import org.stillroom.workbench.widgets.Names;
 import org.stillroom.workbench.widgets.ReasonTree;
 
@@ -35,6 +34,7 @@ final class AnswerPane {
 
     private final Work work;
     private final IThemeEngine themes;
+    private final FileChooser files;
     private final Consumer<String> opened;
     private final Consumer<Navigator.Reason> explained;
     private final Lane saving;
@@ -43,7 +43,13 @@ final class AnswerPane {
     private Composite content;
 
     /** Makes an empty pane; rows that are opened lead to their pages, reasons to the explanation. */
-    AnswerPane(Composite parent, Work work, IThemeEngine themes, Navigator navigator) {
+    AnswerPane(
+            Composite parent,
+            Work work,
+            IThemeEngine themes,
+            FileChooser files,
+            Navigator navigator) {
+        this.files = files;
         this.work = work;
         this.themes = themes;
         this.opened = navigator::page;
@@ -205,20 +211,19 @@ final class AnswerPane {
     }
 
     private void picture(Block.Picture block) {
-        FigurePane pane = new FigurePane(content, work, themes);
+        FigurePane pane = new FigurePane(content, work, themes, files);
         figures.add(pane);
         GridDataFactory.fillDefaults().grab(true, false).hint(300, 460).applyTo(pane.control());
         pane.show(block.figure(), block.name());
     }
 
     private void save(Block.Table block) {
-        FileDialog dialog = new FileDialog(scrolled.getShell(), SWT.SAVE);
-        dialog.setText("Save table");
-        dialog.setFileName(fileName(block.caption()));
-        dialog.setFilterExtensions(new String[] {"*.csv"});
-        dialog.setFilterNames(new String[] {"Comma-separated values (CSV)"});
-        dialog.setOverwrite(true);
-        Optional.ofNullable(dialog.open()).map(Path::of).ifPresent(p -> save(block, p));
+        FileChooser.Question question =
+                new FileChooser.Question(
+                        "Save table",
+                        fileName(block.caption()),
+                        List.of(new FileChooser.Form("Comma-separated values (CSV)", "csv")));
+        files.toSave(scrolled.getShell(), question).ifPresent(p -> save(block, p));
     }
 
     private static String fileName(String caption) {

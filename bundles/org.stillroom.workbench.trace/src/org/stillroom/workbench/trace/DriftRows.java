@@ -27,7 +27,7 @@ final class DriftRows {
         columns.add(DataTable.Column.figures("Year", 9));
         drift.roles().forEach(role -> columns.add(DataTable.Column.figures(role + " %", 15)));
         columns.add(DataTable.Column.figures("Distance", 15));
-        columns.add(DataTable.Column.words("Line", 18));
+        columns.add(DataTable.Column.words("Descent", 18));
         return columns;
     }
 

@@ -23,6 +23,7 @@ import org.stillroom.workbench.OpenLibrary;
 import org.stillroom.workbench.Signals;
 import org.stillroom.workbench.Topics;
 import org.stillroom.workbench.Work;
+import org.stillroom.workbench.widgets.FileChooser;
 import org.stillroom.workbench.widgets.Names;
 
 /**
@@ -46,6 +47,7 @@ abstract class DrinkPart<R> {
         private final Work work;
         private final DrinkChooser chooser;
         private final IThemeEngine themes;
+        private final FileChooser files;
 
         @Inject
         Bench(
@@ -54,7 +56,9 @@ abstract class DrinkPart<R> {
                 Navigator navigator,
                 Work work,
                 DrinkChooser chooser,
-                IThemeEngine themes) {
+                IThemeEngine themes,
+                FileChooser files) {
+            this.files = files;
             this.signals = signals;
             this.library = library;
             this.navigator = navigator;
@@ -75,7 +79,7 @@ abstract class DrinkPart<R> {
 
     /** Makes a place for a figure that follows the theme. */
     FigurePane figure(Composite place) {
-        FigurePane pane = new FigurePane(place, bench.work, bench.themes);
+        FigurePane pane = new FigurePane(place, bench.work, bench.themes, bench.files);
         bench.signals.on(Topics.THEME, String.class, pane.control(), id -> pane.redraw());
         return pane;
     }

@@ -3,6 +3,7 @@ package org.stillroom.workbench.trace;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
@@ -11,7 +12,6 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Label;
 import org.stillroom.inquiry.Figure;
 import org.stillroom.report.Drawing;
@@ -21,6 +21,7 @@ import org.stillroom.workbench.Lane;
 import org.stillroom.workbench.Themes;
 import org.stillroom.workbench.Work;
 import org.stillroom.workbench.widgets.FigureCanvas;
+import org.stillroom.workbench.widgets.FileChooser;
 import org.stillroom.workbench.widgets.Names;
 import org.stillroom.workbench.widgets.SvgPicture;
 
@@ -30,6 +31,7 @@ final class FigurePane {
 
     private final Work work;
     private final IThemeEngine themes;
+    private final FileChooser files;
     private final Lane drawing;
     private final Lane saving;
     private final Composite pane;
@@ -40,7 +42,8 @@ final class FigurePane {
     /** A drawing with its picture made ready. */
     private record Drawn(Drawing drawing, SvgPicture picture) {}
 
-    FigurePane(Composite parent, Work work, IThemeEngine themes) {
+    FigurePane(Composite parent, Work work, IThemeEngine themes, FileChooser files) {
+        this.files = files;
         this.work = work;
         this.themes = themes;
         drawing = work.lane("Drawing the figure");
@@ -118,17 +121,18 @@ final class FigurePane {
     }
 
     private void save() {
-        FileDialog dialog = new FileDialog(pane.getShell(), SWT.SAVE);
-        dialog.setText("Save figure");
-        dialog.setFileName(fileName + ".svg");
-        dialog.setFilterExtensions(new String[] {"*.svg", "*.png"});
-        dialog.setFilterNames(new String[] {"Drawing (SVG)", "Picture of points (PNG)"});
-        dialog.setOverwrite(true);
-        Optional.ofNullable(dialog.open()).map(Path::of).ifPresent(this::save);
+        FileChooser.Question question =
+                new FileChooser.Question(
+                        "Save figure",
+                        fileName + ".svg",
+                        List.of(
+                                new FileChooser.Form("Drawing (SVG)", "svg"),
+                                new FileChooser.Form("Picture of points (PNG)", "png")));
+        files.toSave(pane.getShell(), question).ifPresent(this::save);
     }
 
     /** Writes the figure, light as for paper, into a file whose ending says in which form. */
-    void save(Path file) {
+    private void save(Path file) {
         figure.ifPresent(
                 f ->
                         saving.run(

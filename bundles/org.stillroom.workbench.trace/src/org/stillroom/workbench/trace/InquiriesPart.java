@@ -28,6 +28,7 @@ import org.stillroom.workbench.Signals;
 import org.stillroom.workbench.Topics;
 import org.stillroom.workbench.Work;
 import org.stillroom.workbench.widgets.DataTable;
+import org.stillroom.workbench.widgets.FileChooser;
 import org.stillroom.workbench.widgets.Names;
 
 /** Every question that is registered: a list, a form for the one chosen, and its answer. */
@@ -37,6 +38,7 @@ public final class InquiriesPart {
     private final Navigator navigator;
     private final Work work;
     private final IThemeEngine themes;
+    private final FileChooser files;
     private final Lane asking;
     private final Map<String, String> known = new HashMap<>();
     private List<Inquiry> inquiries = List.of();
@@ -53,7 +55,9 @@ public final class InquiriesPart {
             OpenLibrary library,
             Navigator navigator,
             Work work,
-            IThemeEngine themes) {
+            IThemeEngine themes,
+            FileChooser files) {
+        this.files = files;
         this.signals = signals;
         this.library = library;
         this.navigator = navigator;
@@ -83,9 +87,9 @@ public final class InquiriesPart {
         GridLayoutFactory.fillDefaults().applyTo(formPlace);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(formPlace);
         createAsk(side);
-        answer = new AnswerPane(side, work, themes, navigator);
+        answer = new AnswerPane(side, work, themes, files, navigator);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(answer.control());
-        sides.setWeights(27, 73);
+        sides.setWeights(33, 67);
         fill();
     }
 

@@ -33,6 +33,7 @@ import org.stillroom.workbench.Signals;
 import org.stillroom.workbench.Topics;
 import org.stillroom.workbench.Work;
 import org.stillroom.workbench.widgets.DataTable;
+import org.stillroom.workbench.widgets.FileChooser;
 import org.stillroom.workbench.widgets.Names;
 import org.stillroom.workbench.widgets.Sheet;
 
@@ -57,6 +58,7 @@ public final class MeasuresPart implements Explains {
     private final Navigator navigator;
     private final Work work;
     private final IThemeEngine themes;
+    private final FileChooser files;
     private final Lane asking;
     private final LastWord last = new LastWord();
     private Optional<Arguments> asked = Optional.empty();
@@ -78,7 +80,9 @@ public final class MeasuresPart implements Explains {
             OpenLibrary library,
             Navigator navigator,
             Work work,
-            IThemeEngine themes) {
+            IThemeEngine themes,
+            FileChooser files) {
+        this.files = files;
         this.signals = signals;
         this.library = library;
         this.navigator = navigator;
@@ -101,7 +105,7 @@ public final class MeasuresPart implements Explains {
         SashForm sides = new SashForm(parent, SWT.HORIZONTAL);
         sides.setSashWidth(1);
         GridDataFactory.fillDefaults().grab(true, true).indent(0, 8).applyTo(sides);
-        figure = new FigurePane(sides, work, themes);
+        figure = new FigurePane(sides, work, themes, files);
         SashForm side = new SashForm(sides, SWT.VERTICAL);
         side.setSashWidth(1);
         createTable(side);

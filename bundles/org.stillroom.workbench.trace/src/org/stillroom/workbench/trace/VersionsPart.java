@@ -2,8 +2,12 @@ package org.stillroom.workbench.trace;
 
 import jakarta.annotation.PostConstruct;
 import jakarta.inject.Inject;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.eclipse.e4.ui.di.Focus;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
@@ -24,6 +28,8 @@ import org.stillroom.workbench.widgets.Sheet;
 
 /** The versions of a drink in order of time, who took it from whom, and the figure of it. */
 public final class VersionsPart extends DrinkPart<Lineage> implements Explains {
+    private static final int MOST_NAMES = 3;
+
     private DataTable versions;
     private DataTable parents;
     private StyledText why;
@@ -91,15 +97,23 @@ public final class VersionsPart extends DrinkPart<Lineage> implements Explains {
     @Override
     String summary(Drink drink, Lineage lineage) {
         long lines = lineage.roots().values().stream().distinct().count();
-        String also =
-                String.join(
-                        ", ", drink.names().stream().filter(n -> !n.equals(drink.name())).toList());
+        String also = also(drink);
         return drink.versions().size()
                 + (drink.versions().size() == 1 ? " version" : " versions")
                 + " in "
                 + lines
                 + (lines == 1 ? " line of copies" : " lines of copies")
                 + (also.isEmpty() ? "" : "; also called " + also);
+    }
+
+    /** Returns a few of a drink's other names; names that differ only in capitals are one. */
+    private static String also(Drink drink) {
+        Map<String, String> others = new LinkedHashMap<>();
+        drink.names().forEach(n -> others.putIfAbsent(n.toLowerCase(Locale.ROOT), n));
+        others.remove(drink.name().toLowerCase(Locale.ROOT));
+        String some = others.values().stream().limit(MOST_NAMES).collect(Collectors.joining(", "));
+        int more = others.size() - MOST_NAMES;
+        return more > 0 ? some + " and " + more + " more" : some;
     }
 
     @Override

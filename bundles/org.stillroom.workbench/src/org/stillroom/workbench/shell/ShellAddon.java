@@ -16,6 +16,7 @@ import org.stillroom.workbench.OpenLibrary;
 import org.stillroom.workbench.Signals;
 import org.stillroom.workbench.Themes;
 import org.stillroom.workbench.Work;
+import org.stillroom.workbench.widgets.FileChooser;
 
 /** Puts what all parts share into the application's context and opens a library at the start. */
 public final class ShellAddon {
@@ -30,6 +31,7 @@ public final class ShellAddon {
         shared.set(Work.class, new Work(window, events));
         shared.set(Navigator.class, new Navigator(application));
         shared.set(Settings.class, new Settings());
+        shared.set(FileChooser.class, new FileChooser());
         OpenLibrary library = ContextInjectionFactory.make(OpenLibrary.class, shared);
         shared.set(OpenLibrary.class, library);
         shared.set(Decider.class, ContextInjectionFactory.make(Decider.class, shared));

@@ -7,10 +7,12 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.eclipse.jface.resource.FontDescriptor;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
@@ -31,12 +33,13 @@ public final class DataTable {
     private static final int NARROWEST = 48;
     private static final int CELL_MARGIN = 3;
 
-    /** A column is at least so many points wide for each of its weight; else the table scrolls. */
-    private static final int POINTS_OF_WEIGHT = 5;
+    /** The longest words among so many rows say how wide a column is. */
+    private static final int MEASURED_ROWS = 200;
 
     private final Table table;
     private final List<Column> columns;
     private List<Row> rows = List.of();
+    private int[] needed;
     private Consumer<Row> opened = row -> {};
     private Consumer<Optional<Row>> selected = row -> {};
 
@@ -86,6 +89,7 @@ public final class DataTable {
         for (Column column : columns) {
             head(column);
         }
+        needed = needed();
         table.addListener(SWT.SetData, this::fill);
         table.addListener(SWT.Resize, e -> widths());
         table.addListener(SWT.Selection, e -> selected.accept(selection()));
@@ -133,6 +137,7 @@ public final class DataTable {
     public void rows(List<Row> next) {
         rows = new ArrayList<>(next);
         table.setSortColumn(null);
+        needed = needed();
         show();
         widths();
     }
@@ -205,13 +210,39 @@ public final class DataTable {
 
     private void widths() {
         int room = table.getClientArea().width - 4;
-        int whole = columns.stream().mapToInt(Column::weight).sum();
-        for (int i = 0; i < columns.size(); i++) {
-            int weight = columns.get(i).weight();
-            int least = Math.max(NARROWEST, weight * POINTS_OF_WEIGHT);
-            int width = Math.max(least, room * weight / Math.max(1, whole));
-            table.getColumn(i).setWidth(width);
+        int[] widths = ColumnWidths.share(room, columns, needed);
+        for (int i = 0; i < widths.length; i++) {
+            if (table.getColumn(i).getWidth() != widths[i]) {
+                table.getColumn(i).setWidth(widths[i]);
+            }
         }
+    }
+
+    /** Measures each column's head and the longest words of its first rows. */
+    private int[] needed() {
+        int[] needed = new int[columns.size()];
+        GC gc = new GC(table);
+        Font bold =
+                FontDescriptor.createFrom(table.getFont())
+                        .setStyle(SWT.BOLD)
+                        .createFont(table.getDisplay());
+        for (int i = 0; i < needed.length; i++) {
+            int column = i;
+            String longest =
+                    rows.stream()
+                            .limit(MEASURED_ROWS)
+                            .map(r -> r.cells().get(column))
+                            .max(Comparator.comparingInt(String::length))
+                            .orElse("");
+            gc.setFont(table.getFont());
+            int words = gc.textExtent(longest.replace('\n', ' ')).x;
+            gc.setFont(bold);
+            int head = gc.textExtent(columns.get(i).name()).x;
+            needed[i] = Math.max(NARROWEST, Math.max(words, head) + 4 * CELL_MARGIN);
+        }
+        bold.dispose();
+        gc.dispose();
+        return needed;
     }
 
     private void sort(TableColumn head) {
