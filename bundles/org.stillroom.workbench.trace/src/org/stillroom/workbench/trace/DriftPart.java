@@ -57,7 +57,7 @@ public final class DriftPart extends DrinkPart<Drift> implements Explains {
         tablePlace.setLayout(new org.eclipse.swt.layout.FillLayout());
         front(chart.control());
         createWords(sides);
-        sides.setWeights(62, 38);
+        sides.setWeights(65, 35);
         trace();
     }
 

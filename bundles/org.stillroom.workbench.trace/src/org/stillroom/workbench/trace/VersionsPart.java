@@ -28,7 +28,7 @@ import org.stillroom.workbench.widgets.Sheet;
 
 /** The versions of a drink in order of time, who took it from whom, and the figure of it. */
 public final class VersionsPart extends DrinkPart<Lineage> implements Explains {
-    private static final int MOST_NAMES = 3;
+    private static final int MOST_NAMES = 2;
 
     private DataTable versions;
     private DataTable parents;

@@ -6,12 +6,16 @@ import java.util.List;
  * Shares the room of a table among its columns by what their words need.
  *
  * <p>Figures always get their room. Where there is too little for all, each column of words gets
- * what it needs or its fair share, whichever is less, and never so little that nothing can be read.
+ * what it needs or its fair share, whichever is less; where that would be too little to be read,
+ * the table scrolls.
  * Where there is more than enough, columns of words get the rest by their weights.
  */
 final class ColumnWidths {
     /** A column of words is at least so wide, or as wide as its words; else the table scrolls. */
-    private static final int READABLE = 76;
+    private static final int READABLE = 90;
+
+    /** In a table that scrolls a column of words is no wider than this. */
+    private static final int COMFORTABLE = 150;
 
     private ColumnWidths() {}
 
@@ -49,8 +53,9 @@ final class ColumnWidths {
 
     /** Lowers a ceiling over the columns of words until all of them fit. */
     private static void shrink(int room, List<DataTable.Column> columns, int[] widths) {
-        int low = READABLE;
-        int high = Math.max(READABLE, room);
+        boolean scrolls = whole(columns, widths, READABLE) > room;
+        int low = scrolls ? COMFORTABLE : READABLE;
+        int high = scrolls ? COMFORTABLE : Math.max(READABLE, room);
         while (low < high) {
             int ceiling = (low + high + 1) / 2;
             if (whole(columns, widths, ceiling) <= room) {

@@ -1,7 +1,6 @@
 package org.stillroom.workbench.widgets;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
@@ -34,7 +33,7 @@ class ColumnWidthsTests {
     @Test
     void aTableThatIsMuchTooNarrowScrolls() {
         assertArrayEquals(
-                new int[] {76, 80, 60}, ColumnWidths.share(90, COLUMNS, new int[] {900, 80, 60}));
+                new int[] {150, 80, 60}, ColumnWidths.share(90, COLUMNS, new int[] {900, 80, 60}));
     }
 
     @Test
@@ -46,10 +45,10 @@ class ColumnWidthsTests {
             int[] widths = ColumnWidths.share(room, COLUMNS, needed);
             String seen = room + " " + Arrays.toString(needed) + " " + Arrays.toString(widths);
             assertTrue(widths[1] >= needed[1], seen);
-            int least = needed[1] + Math.min(76, needed[0]) + Math.min(76, needed[2]);
+            int least = needed[1] + Math.min(150, needed[0]) + Math.min(150, needed[2]);
             assertTrue(Arrays.stream(widths).sum() <= Math.max(room, least), seen);
             boolean fits = Arrays.stream(needed).sum() <= room;
-            assertEquals(fits, widths[0] >= needed[0] && widths[2] >= needed[2], seen);
+            assertTrue(!fits || widths[0] >= needed[0] && widths[2] >= needed[2], seen);
         }
     }
 }
