@@ -160,6 +160,13 @@ class CommandLineTest {
     }
 
     @Test
+    void theExampleLibraryHasNothingToComplainOf() {
+        assertEquals(0, run("sources"));
+        String complaints = complained.toString(StandardCharsets.UTF_8);
+        assertFalse(complaints.lines().anyMatch(l -> l.matches("\\S+:\\d+: .*")), complaints);
+    }
+
+    @Test
     void figuresTablesAndPageAreWritten() throws IOException {
         Path figures = folder.resolve("figures");
         Path page = folder.resolve("page.html");
