@@ -75,7 +75,7 @@ class MeasuresTests {
             List<List<String>> rows = window.cells(TABLE);
             assertTrue(rows.size() > 20, rows::toString);
             assertEquals("1", rows.get(0).get(0));
-            assertTrue(rows.get(0).get(4).endsWith("%"), rows::toString);
+            assertTrue(rows.get(0).get(3).endsWith("%"), rows::toString);
             shoot(window, "measures");
             ask(window, "dash", "", "");
             awaitFigure(window);

@@ -43,15 +43,15 @@ public final class MeasuresPart implements Explains {
             List.of(
                     DataTable.Column.figures("No.", 8),
                     DataTable.Column.words("Source", 25),
-                    DataTable.Column.words("Date", 15),
                     DataTable.Column.figures("Amount", 21),
                     DataTable.Column.figures("Weight", 12),
+                    DataTable.Column.words("Date", 15),
                     DataTable.Column.words("Place", 20),
                     DataTable.Column.words("Trade", 14),
                     DataTable.Column.words("How it is known", 28));
 
     /** Which cells of the table behind the figure stand in which column: what counts comes first. */
-    private static final List<Integer> ORDER = List.of(0, 1, 2, 5, 6, 3, 4, 7);
+    private static final List<Integer> ORDER = List.of(0, 1, 5, 6, 2, 3, 4, 7);
 
     private final Signals signals;
     private final OpenLibrary library;
