@@ -7,6 +7,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.stillroom.measures.knowledge.Authority;
 import org.stillroom.measures.knowledge.AuthorityReader;
 import org.stillroom.measures.knowledge.Dimension;
@@ -153,6 +155,10 @@ record Knowledge(
         if (thing.isEmpty()) {
             return question;
         }
+        Optional<MeasureWord> counted = counted(question);
+        if (counted.isPresent()) {
+            return plain(question.withWord(counted.get().word()));
+        }
         Optional<MeasureWord> word = words.find(question.word());
         for (String name :
                 List.of(thing, withoutEnding(thing, "s", ""), withoutEnding(thing, "ies", "y"))) {
@@ -164,6 +170,25 @@ record Knowledge(
         return isOnlyAboutStuffs(question.word())
                 ? question
                 : question.about(question.matter(), "");
+    }
+
+    /**
+     * What is counted whole may have figures of its own: “one white of egg” is an egg white, not a
+     * kind of egg. The longest name at the end of the words is taken, then at their beginning.
+     */
+    private Optional<MeasureWord> counted(MeasureQuestion question) {
+        if (!question.word().equals("whole")) {
+            return Optional.empty();
+        }
+        List<String> tokens = List.of(question.thing().split(" "));
+        int all = tokens.size();
+        return IntStream.range(0, all)
+                .boxed()
+                .flatMap(n -> Stream.of(tokens.subList(n, all), tokens.subList(0, all - n)))
+                .map(name -> words.find(String.join(" ", name)))
+                .flatMap(Optional::stream)
+                .filter(w -> w.kind() == MeasureWord.Kind.STUFF)
+                .findFirst();
     }
 
     private static String withoutEnding(String word, String ending, String instead) {

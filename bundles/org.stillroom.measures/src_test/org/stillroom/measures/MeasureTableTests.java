@@ -399,4 +399,26 @@ class MeasureTableTests {
                                 .toList());
         assertEquals(1, answers.size());
     }
+
+    /** Grams as for a large egg's parts in USDA SR 28, and less for the smaller old egg. */
+    @ParameterizedTest
+    @CsvSource({
+        "white of egg,egg white",
+        "yolks of eggs,egg yolk",
+        "fresh egg,egg",
+        "egg beaten,egg",
+        "cloves,clove"
+    })
+    void whatIsCountedWholeIsTheThingItself(String thing, String word) {
+        MeasureMeaning whole =
+                TABLE.resolve(
+                        new MeasureQuestion(
+                                "whole",
+                                Optional.empty(),
+                                Matter.UNKNOWN,
+                                thing,
+                                Circumstances.UNKNOWN));
+        MeasureMeaning itself = TABLE.resolve(word, Optional.empty(), Circumstances.UNKNOWN);
+        assertEquals(itself.grams().orElseThrow().likely(), whole.grams().orElseThrow().likely());
+    }
 }

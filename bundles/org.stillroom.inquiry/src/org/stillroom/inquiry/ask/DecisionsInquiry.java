@@ -98,7 +98,11 @@ public final class DecisionsInquiry implements Inquiry {
     private static String count(int shown, int standing) {
         return shown == 0
                 ? "Nothing was decided that fits."
-                : shown + " decisions; " + standing + " stand in the whole library.";
+                : shown
+                        + (shown == 1 ? " decision; " : " decisions; ")
+                        + standing
+                        + (standing == 1 ? " stands" : " stand")
+                        + " in the whole library.";
     }
 
     private static boolean isWanted(Assertion d, boolean stands, Arguments arguments) {

@@ -3,12 +3,13 @@ package org.stillroom.inquiry.ask;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.stillroom.inquiry.AmountReasons;
 import org.stillroom.inquiry.Amounts;
 import org.stillroom.inquiry.Answer.Block;
+import org.stillroom.inquiry.Doubts;
 import org.stillroom.measures.format.AmountFormat;
 import org.stillroom.model.explain.Explanation;
-import org.stillroom.model.reading.Doubt;
 import org.stillroom.model.reading.Reading;
 import org.stillroom.model.reading.Step;
 import org.stillroom.model.spec.Caution;
@@ -56,8 +57,8 @@ final class RecipeBlocks {
                                                                         + String.join(
                                                                                 " → ", r.chain())
                                                                 : "(not found)"))));
-        for (Doubt doubt : reading.doubts()) {
-            blocks.add(new Block.Paragraph("Doubt: " + doubt.reason()));
+        for (String doubt : Doubts.of(version)) {
+            blocks.add(new Block.Paragraph("Doubt: " + doubt));
         }
         for (Caution caution : version.spec().cautions()) {
             blocks.add(new Block.Paragraph(words(caution)));
@@ -78,9 +79,11 @@ final class RecipeBlocks {
                 + ". "
                 + caution.words()
                 + " ["
-                + caution.source().work()
-                + "; "
-                + caution.source().status().words()
+                + String.join(
+                        "; ",
+                        Stream.of(caution.source().work(), caution.source().status().words())
+                                .distinct()
+                                .toList())
                 + "]";
     }
 
@@ -122,10 +125,7 @@ final class RecipeBlocks {
                         .orElse("");
         String all =
                 String.join(
-                        "; ",
-                        java.util.stream.Stream.of(verbs, vessel, serves)
-                                .filter(p -> !p.isEmpty())
-                                .toList());
+                        "; ", Stream.of(verbs, vessel, serves).filter(p -> !p.isEmpty()).toList());
         return all.isEmpty()
                 ? java.util.Optional.empty()
                 : java.util.Optional.of("Done: " + all + ".");

@@ -73,15 +73,19 @@ public final class SourcesInquiry implements Inquiry {
         List<Block> blocks = new ArrayList<>();
         blocks.add(
                 new Block.Paragraph(
-                        books.size()
-                                + " sources with "
-                                + study.versions().size()
-                                + " recipes, of which "
+                        counted(books.size(), "source")
+                                + " with "
+                                + counted(study.versions().size(), "recipe")
+                                + ", of which "
                                 + books.stream().mapToLong(SourcesInquiry::doubtful).sum()
                                 + " have something doubtful."));
         blocks.add(new Block.Table("Sources by date", COLUMNS, NUMERIC, rows, targets));
         blocks.add(coverage(books, answer));
         return new Answer("Sources of " + study.title(), blocks, answer, study.problems());
+    }
+
+    private static String counted(int number, String what) {
+        return number + " " + what + (number == 1 ? "" : "s");
     }
 
     private static double year(BookStudy book) {

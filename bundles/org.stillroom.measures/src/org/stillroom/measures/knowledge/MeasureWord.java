@@ -37,6 +37,8 @@ public record MeasureWord(
         DROP,
         /** A natural or counted thing. */
         THING,
+        /** What goes into the drink, counted: an egg, its white, a clove. */
+        STUFF,
         /** What a fruit gives. */
         FRUIT,
         /** A share of the whole. */

@@ -3,6 +3,8 @@ package org.stillroom.measures.phrase;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.stillroom.measures.Matter;
 import org.stillroom.measures.knowledge.MeasureWord;
@@ -78,6 +80,13 @@ public record MeasurePhrase(
             Optional<Rational> most,
             Optional<Size> size,
             MeasureWords words) {
+        Optional<Part> part = Part.of(rest, words);
+        if (part.isPresent()) {
+            PhraseNumber number = part.get().number();
+            Optional<Rational> highest = number.high().map(quantity::times);
+            Rational many = quantity.times(number.low());
+            return of(text, many, highest.or(() -> most), size, part.get().word(), "");
+        }
         String[] tokens = rest.isEmpty() ? new String[0] : rest.split(" ");
         for (int n = Math.min(LONGEST, tokens.length); n > 0; n--) {
             String head = String.join(" ", Arrays.copyOfRange(tokens, 0, n));
@@ -99,6 +108,24 @@ public record MeasurePhrase(
                 false,
                 "",
                 Matter.UNKNOWN);
+    }
+
+    /** A part of so many things: “whites of two eggs” are two egg whites. */
+    private record Part(PhraseNumber number, String word) {
+
+        private static final Pattern WORDS = Pattern.compile("^(?:the )?(\\S+ of) (?:the )?(.+)$");
+
+        static Optional<Part> of(String rest, MeasureWords words) {
+            Matcher found = WORDS.matcher(rest);
+            if (!found.matches()) {
+                return Optional.empty();
+            }
+            return PhraseNumber.read(found.group(2))
+                    .flatMap(
+                            n ->
+                                    words.find(found.group(1) + " " + n.rest())
+                                            .map(w -> new Part(n, w.word())));
+        }
     }
 
     private static MeasurePhrase of(

@@ -66,7 +66,11 @@ class PhraseTests {
                 "the juice of 2 lemons|2||juice-of|lemon",
                 "two jills|2||gill|",
                 "1 w.g.|1||wineglass|",
-                "white of an egg|1||egg white|"
+                "white of an egg|1||egg white|",
+                "white of 1 egg|1||egg white|",
+                "whites of two eggs|2||egg white|",
+                "yolks of 2 or 3 eggs|2|3|egg yolk|",
+                "yelk of half an egg|1/2||egg yolk|"
             })
     void takesPhrasesApart(String text, String quantity, String most, String word, String thing) {
         MeasurePhrase phrase = MeasurePhrase.parse(text.replace("the ", ""), TABLE.words());
