@@ -241,6 +241,11 @@ public final class Thesaurus {
         return known;
     }
 
+    /** Returns the rows that it was made of, each with its source, as an export needs them. */
+    public Knowledge rows() {
+        return knowledge;
+    }
+
     /** Tells whether words are, nearly are or hold the name of an ingredient. */
     public boolean looksLikeIngredient(String words) {
         List<String> tokens = Words.of(words);

@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.StringReader;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Function;
 import org.eclipse.rdf4j.model.Model;
 import org.eclipse.rdf4j.model.impl.LinkedHashModel;
 import org.eclipse.rdf4j.model.vocabulary.RDF;
@@ -18,6 +20,7 @@ import org.eclipse.rdf4j.rio.helpers.BasicParserSettings;
 import org.eclipse.rdf4j.rio.helpers.StatementCollector;
 import org.eclipse.rdf4j.rio.turtle.TurtleParser;
 import org.junit.jupiter.api.Test;
+import org.stillroom.ingredients.knowledge.AllergenRow;
 import org.stillroom.ingredients.knowledge.FigureRow;
 import org.stillroom.ingredients.knowledge.Knowledge;
 import org.stillroom.ingredients.knowledge.KnowledgeReader;
@@ -61,36 +64,22 @@ class SkosReadingTests {
         assertEquals(broader, model.filter(null, SKOS.BROADER, null).size());
     }
 
-    @Test
-    void theExportReadBackGivesTheSameSenses() {
-        Knowledge ours = ShippedData.read().knowledge();
+    private static Knowledge readBack(Thesaurus thesaurus) {
         List<Problem> problems = new ArrayList<>();
         Knowledge back =
                 KnowledgeReader.read(
-                        List.of(
-                                new KnowledgeFile(
-                                        "export.ttl", SkosTurtle.write(Thesaurus.shipped()))),
+                        List.of(new KnowledgeFile("export.ttl", SkosTurtle.write(thesaurus))),
                         ShippedData.read().sources().forUser(),
                         Knowledge.NONE,
                         problems);
         assertEquals(List.of(), problems);
+        return back;
+    }
+
+    /** Every field of every row, sources with their status included. */
+    private static void assertNothingIsLost(Knowledge ours, Knowledge back) {
         assertEquals(ours.senses().keySet(), back.senses().keySet());
-        ours.senses()
-                .forEach(
-                        (id, sense) -> {
-                            var other = back.senses().get(id);
-                            assertEquals(sense.label(), other.label());
-                            assertEquals(sense.kind(), other.kind(), id);
-                            assertEquals(
-                                    new TreeSet<>(sense.broader()),
-                                    new TreeSet<>(other.broader()),
-                                    id);
-                            assertEquals(
-                                    new TreeSet<>(sense.close()), new TreeSet<>(other.close()), id);
-                            assertEquals(sense.validity(), other.validity(), id);
-                            assertEquals(sense.scope(), other.scope(), id);
-                            assertEquals(sense.source().work(), other.source().work(), id);
-                        });
+        ours.senses().forEach((id, sense) -> assertEquals(sense, back.senses().get(id), id));
         Map<String, Set<String>> names = names(ours);
         Map<String, Set<String>> namesBack = names(back);
         names.forEach(
@@ -103,6 +92,148 @@ class SkosReadingTests {
                     assertEquals(Set.of(), more, id + " gained");
                 });
         assertEquals(figures(ours), figures(back));
+        assertEquals(allergens(ours), allergens(back));
+        assertEquals(byId(ours.hazards(), Hazard::id), byId(back.hazards(), Hazard::id));
+        assertEquals(
+                byId(ours.milestones(), Milestone::id), byId(back.milestones(), Milestone::id));
+        assertEquals(ours.moved(), back.moved());
+    }
+
+    @Test
+    void theExportReadBackLosesNothing() {
+        Knowledge ours = ShippedData.read().knowledge();
+        assertNothingIsLost(ours, readBack(Thesaurus.shipped()));
+    }
+
+    /** What a user added, merged and wrote goes out and comes back too. */
+    @Test
+    void rowsAndDecisionsOfAUserAreNotLostEither() {
+        Thesaurus.Loaded more =
+                Thesaurus.shipped()
+                        .with(
+                                List.of(
+                                        new KnowledgeFile(
+                                                "ingredients-quay.csv",
+                                                "id,label,role,scope,source\n"
+                                                        + "zorbwort,zorbwort,herb,\"a \"\"bitter\"\" weed\",me\n"),
+                                        new KnowledgeFile(
+                                                "ingredients-quay-a.csv",
+                                                "sense,allergen,presence,source\n"
+                                                        + "zorbwort,celery,possible,me\nrum,unknown,,me\n"),
+                                        new KnowledgeFile(
+                                                "ingredients-quay-h.csv",
+                                                "id,level,senses,words,region,what,rule,source\n"
+                                                        + "zorb,stop,zorbwort,zorbing;in zorb,GB,A weed.,None sold.,me\n"),
+                                        new KnowledgeFile(
+                                                "ingredients-quay-m.csv",
+                                                "id,kind,subjects,first,last,place,statement,source\n"
+                                                        + "zorb,ingredient,zorbwort,1820,1860,GB,Grown there.,me\n")));
+        assertEquals(List.of(), more.problems());
+        Thesaurus.Loaded edited =
+                more.thesaurus()
+                        .apply(
+                                List.of(
+                                        new ThesaurusEdit.Merge("calamus", "ginger"),
+                                        new ThesaurusEdit.AddLabel(
+                                                "rum", "quaywater", Label.Kind.ALTERNATIVE, "en")));
+        assertEquals(List.of(), edited.problems());
+        assertNothingIsLost(moved(edited.thesaurus().rows()), readBack(edited.thesaurus()));
+    }
+
+    /** Rows under the ids that stand for them after merges, as an export has them. */
+    private static Knowledge moved(Knowledge rows) {
+        return new Knowledge(
+                rows.senses(),
+                rows.labels().stream().map(l -> l.withSense(rows.current(l.sense()))).toList(),
+                rows.figures().stream().map(f -> f.withSense(rows.current(f.sense()))).toList(),
+                rows.allergens().stream().map(a -> a.withSense(rows.current(a.sense()))).toList(),
+                rows.hazards().stream()
+                        .map(
+                                h ->
+                                        new Hazard(
+                                                h.id(),
+                                                h.level(),
+                                                h.senses().stream()
+                                                        .map(rows::current)
+                                                        .distinct()
+                                                        .toList(),
+                                                h.triggers(),
+                                                h.region(),
+                                                h.what(),
+                                                h.rule(),
+                                                h.source()))
+                        .toList(),
+                rows.milestones(),
+                rows.moved());
+    }
+
+    private static Set<AllergenRow> allergens(Knowledge rows) {
+        return new HashSet<>(rows.allergens());
+    }
+
+    private static <T> Map<String, T> byId(List<T> all, Function<T, String> id) {
+        Map<String, T> byId = new TreeMap<>();
+        all.forEach(one -> byId.put(id.apply(one), one));
+        return byId;
+    }
+
+    @Test
+    void aPersonReadsAllergensHazardsAndDatesAsNotes() {
+        String text = SkosTurtle.write(Thesaurus.shipped());
+        String calamus = text.substring(text.indexOf("\n<urn:stillroom:ingredient:calamus> "));
+        calamus = calamus.substring(0, calamus.indexOf(" .\n"));
+        assertTrue(calamus.contains("skos:note \"Caution, not to be served: "), calamus);
+        String milk = text.substring(text.indexOf("\n<urn:stillroom:ingredient:milk> "));
+        milk = milk.substring(0, milk.indexOf(" .\n"));
+        assertTrue(milk.contains("skos:note \"Allergen: contains milk ("), milk);
+        assertTrue(text.contains("skos:historyNote "));
+    }
+
+    @Test
+    void statementsInOurTermsThatMakeNoSenseAreReported() {
+        String terms = PREFIXES + "@prefix st: <urn:stillroom:terms:> .\n";
+        Problem allergen =
+                only(
+                        "a.ttl",
+                        terms
+                                + "q:abc a skos:Concept ; skos:prefLabel \"abc\"@en ;\n"
+                                + " dcterms:type \"herb\" ;\n st:allergenStatement"
+                                + " [ st:allergen \"celrey\" ; st:presence \"contains\" ] .\n");
+        assertEquals("celrey", allergen.words());
+        assertTrue(allergen.remedy().startsWith("The nearest is celery"), allergen.remedy());
+        Problem presence =
+                only(
+                        "a.ttl",
+                        terms
+                                + "q:abc a skos:Concept ; skos:prefLabel \"abc\"@en ;\n"
+                                + " dcterms:type \"herb\" ;\n"
+                                + " st:allergenStatement [ st:presence \"contains\" ] .\n");
+        assertTrue(presence.reason().contains("does not fit"), presence.reason());
+        Problem level =
+                only(
+                        "a.ttl",
+                        terms + "<urn:stillroom:hazard:x> a st:Hazard ; st:level \"stopp\" .\n");
+        assertTrue(level.remedy().startsWith("The nearest is stop"), level.remedy());
+        Problem half =
+                only(
+                        "a.ttl",
+                        terms + "<urn:stillroom:hazard:x> a st:Hazard ; st:level \"stop\" .\n");
+        assertTrue(half.reason().contains("not whole"), half.reason());
+        Problem sense =
+                only(
+                        "a.ttl",
+                        terms
+                                + "<urn:stillroom:hazard:x> a st:Hazard ; st:level \"stop\" ;"
+                                + " dcterms:description \"A.\" ; st:rule \"B.\" ;"
+                                + " st:goesWith <urn:stillroom:ingredient:no-such> .\n");
+        assertEquals("no-such", sense.words());
+        Problem kind =
+                only(
+                        "a.ttl",
+                        terms
+                                + "<urn:stillroom:milestone:x> a st:Milestone ;"
+                                + " st:milestoneKind \"untit\" .\n");
+        assertTrue(kind.remedy().startsWith("The nearest is unit"), kind.remedy());
     }
 
     /** Every name with its language and limits; the sort of a name that is given twice may differ. */
@@ -112,7 +243,12 @@ class SkosReadingTests {
                 .forEach(
                         (id, s) ->
                                 names.computeIfAbsent(id, x -> new TreeSet<>())
-                                        .add(s.label() + "@en " + Validity.ALWAYS));
+                                        .add(
+                                                s.label()
+                                                        + "@en "
+                                                        + Validity.ALWAYS
+                                                        + ' '
+                                                        + s.source()));
         for (LabelRow row : rows.labels()) {
             Label l = row.label();
             names.get(row.sense())
@@ -121,7 +257,9 @@ class SkosReadingTests {
                                     + '@'
                                     + l.language().toLowerCase(java.util.Locale.ROOT)
                                     + ' '
-                                    + l.validity());
+                                    + l.validity()
+                                    + ' '
+                                    + l.source());
         }
         return names;
     }
@@ -131,7 +269,7 @@ class SkosReadingTests {
         for (FigureRow f : rows.figures()) {
             last.put(
                     f.sense() + ' ' + f.quantity(),
-                    f.low() + " " + f.likely() + " " + f.high() + " " + f.source().work());
+                    f.low() + " " + f.likely() + " " + f.high() + " " + f.source());
         }
         Set<String> all = new TreeSet<>();
         last.forEach((k, v) -> all.add(k + ' ' + v));

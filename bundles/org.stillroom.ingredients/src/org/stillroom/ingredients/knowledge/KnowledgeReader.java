@@ -32,6 +32,8 @@ public final class KnowledgeReader {
     private final List<AllergenRow> allergens = new ArrayList<>();
     private final List<Hazard> hazards = new ArrayList<>();
     private final List<Milestone> milestones = new ArrayList<>();
+    private final SortedMap<String, String> moved = new TreeMap<>();
+    private final List<Stated> statements = new ArrayList<>();
 
     private KnowledgeReader(Sources sources, List<Problem> problems) {
         this.problems = problems;
@@ -66,6 +68,7 @@ public final class KnowledgeReader {
                 .forEach(f -> reader.readConcepts(f, sources, before));
         References known = new References(before, reader.senses, problems);
         tables.forEach(t -> reader.readOthers(t, known));
+        reader.statements.forEach(s -> reader.readStatements(s, known));
         SortedMap<String, SenseRow> sound = known.checked(reader.senses, reader.places);
         return new Knowledge(
                 sound,
@@ -74,7 +77,7 @@ public final class KnowledgeReader {
                 reader.allergens,
                 reader.hazards,
                 reader.milestones,
-                new TreeMap<>());
+                reader.moved);
     }
 
     /** The tables that a file may hold, told by columns that no other has. */
@@ -137,6 +140,30 @@ public final class KnowledgeReader {
         }
         labels.addAll(read.labels());
         figures.addAll(read.figures());
+        statements.add(new Stated(file, read.statements()));
+    }
+
+    /** What a SKOS file states of senses that may stand in another file. */
+    private record Stated(SkosFile file, SkosStatementReader.Result result) {}
+
+    private void readStatements(Stated stated, References known) {
+        String path = stated.file().path();
+        Row row = new Row(1, Map.of());
+        stated.result().allergens().stream()
+                .filter(a -> known.has(path, row, a.sense()))
+                .forEach(allergens::add);
+        stated.result().hazards().stream()
+                .filter(h -> h.senses().stream().allMatch(s -> known.has(path, row, s)))
+                .forEach(hazards::add);
+        milestones.addAll(stated.result().milestones());
+        stated.result()
+                .moved()
+                .forEach(
+                        (from, into) -> {
+                            if (known.has(path, row, into)) {
+                                moved.put(from, into);
+                            }
+                        });
     }
 
     private Problem duplicate(String path, Row row, String id) {

@@ -124,6 +124,16 @@ final class SkosFile {
                 .toList();
     }
 
+    /** Returns every subject, in the order of the file. */
+    List<Resource> subjects() {
+        return List.copyOf(subjects);
+    }
+
+    /** Returns the subjects of a class, in the order of the file. */
+    List<Resource> ofType(IRI type) {
+        return subjects.stream().filter(s -> all(s, RDF.TYPE).contains(type)).toList();
+    }
+
     /** Returns the concept schemes, in the order of the file. */
     List<Resource> schemes() {
         return subjects.stream()

@@ -78,7 +78,11 @@ final class SkosReader {
     record Placed(SenseRow sense, int line) {}
 
     /** What a file states. */
-    record Result(List<Placed> senses, List<LabelRow> labels, List<FigureRow> figures) {}
+    record Result(
+            List<Placed> senses,
+            List<LabelRow> labels,
+            List<FigureRow> figures,
+            SkosStatementReader.Result statements) {}
 
     Result read() {
         concepts.forEach(this::name);
@@ -124,7 +128,11 @@ final class SkosReader {
                                     source(concept)),
                             file.line(concept)));
         }
-        return new Result(senses, labels, figures);
+        return new Result(
+                senses,
+                labels,
+                figures,
+                new SkosStatementReader(file, sources, ids, problems).read());
     }
 
     private static String kindWords() {
@@ -383,12 +391,12 @@ final class SkosReader {
     private Citation source(Resource concept) {
         String who =
                 file.words(concept, DCTERMS.SOURCE, DC.SOURCE).or(() -> title).orElse(file.path());
-        return sources.citation(who, Optional.empty());
+        return sources.citation(who, SkosStatementReader.status(file, concept));
     }
 
     private Citation source(Resource label, Resource concept) {
         return file.words(label, DCTERMS.SOURCE, DC.SOURCE)
-                .map(w -> sources.citation(w, Optional.empty()))
+                .map(w -> sources.citation(w, SkosStatementReader.status(file, label)))
                 .orElseGet(() -> source(concept));
     }
 

@@ -1,6 +1,7 @@
 package org.stillroom.ingredients.knowledge;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.stillroom.ingredients.KnowledgeFile;
 import org.stillroom.model.explain.Citation;
@@ -17,6 +18,15 @@ public record Sources(Map<String, String> works, Status otherwise) {
     /** Keeps the map unchangeable. */
     public Sources {
         works = Map.copyOf(works);
+    }
+
+    /** Returns the key of a work that is named in full. */
+    private Optional<String> key(String work) {
+        return works.entrySet().stream()
+                .filter(e -> e.getValue().equals(work))
+                .map(Map.Entry::getKey)
+                .sorted()
+                .findFirst();
     }
 
     /** Reads the works. */
@@ -36,17 +46,19 @@ public record Sources(Map<String, String> works, Status otherwise) {
     /**
      * Returns the citation of a {@code source} cell.
      *
-     * @param cell a key, words, or “from memory”
+     * @param cell a key, the whole work, other words, or “from memory”
      * @param status the status that the row states, where it states one
      */
-    public Citation citation(String cell, java.util.Optional<Status> status) {
+    public Citation citation(String cell, Optional<Status> status) {
         if (cell.equalsIgnoreCase("from memory")) {
             return new Citation("", "from memory", Status.MEMORY);
         }
         String work = works.get(cell);
-        if (work == null) {
-            return new Citation("", cell, status.orElse(otherwise));
+        if (work != null) {
+            return new Citation(cell, work, status.orElse(Status.PRIMARY));
         }
-        return new Citation(cell, work, status.orElse(Status.PRIMARY));
+        return key(cell)
+                .map(key -> new Citation(key, cell, status.orElse(Status.PRIMARY)))
+                .orElseGet(() -> new Citation("", cell, status.orElse(otherwise)));
     }
 }

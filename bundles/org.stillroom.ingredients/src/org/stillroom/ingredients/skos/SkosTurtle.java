@@ -1,6 +1,5 @@
 package org.stillroom.ingredients.skos;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -8,10 +7,12 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.StringJoiner;
 import org.stillroom.ingredients.Label;
-import org.stillroom.ingredients.Properties;
 import org.stillroom.ingredients.Sense;
 import org.stillroom.ingredients.Thesaurus;
 import org.stillroom.ingredients.Validity;
+import org.stillroom.ingredients.knowledge.Knowledge;
+import org.stillroom.ingredients.knowledge.SkosTerms;
+import org.stillroom.model.explain.Citation;
 
 /**
  * Writes a thesaurus as a SKOS concept scheme in Turtle.
@@ -21,7 +22,8 @@ import org.stillroom.ingredients.Validity;
  * preferred label; a misspelling is a hidden label. The years and countries of a sense are a scope
  * note for people and Dublin Core terms for programs; those of a single name an editorial note and
  * a label of SKOS-XL (appendix B of the reference). Figures are property values of schema.org.
- * Allergens, hazards and first dates are not part of it.
+ * Allergens, hazards and first dates, for which no open vocabulary has terms, stand in terms of our
+ * own ({@link SkosTerms}), each with its source, and for people as notes of SKOS.
  */
 public final class SkosTurtle {
 
@@ -35,14 +37,21 @@ public final class SkosTurtle {
         out.append("@prefix skos: <http://www.w3.org/2004/02/skos/core#> .\n");
         out.append("@prefix skosxl: <http://www.w3.org/2008/05/skos-xl#> .\n");
         out.append("@prefix dcterms: <http://purl.org/dc/terms/> .\n");
-        out.append("@prefix schema: <https://schema.org/> .\n\n");
+        out.append("@prefix schema: <https://schema.org/> .\n");
+        SkosStatements.prefixes(out);
+        out.append('\n');
         out.append('<').append(SCHEME).append("> a skos:ConceptScheme ;\n");
         out.append("    dcterms:title \"Ingredients of old drinks, by period and place\"@en .\n");
-        thesaurus.senses().values().forEach(sense -> concept(sense, thesaurus, out));
+        SkosStatements.define(out);
+        Knowledge rows = thesaurus.rows();
+        SkosStatements statements = new SkosStatements(rows, thesaurus);
+        thesaurus.senses().values().forEach(s -> concept(s, thesaurus, statements, out));
+        statements.others(out);
         return out.toString();
     }
 
-    private static void concept(Sense sense, Thesaurus thesaurus, StringBuilder out) {
+    private static void concept(
+            Sense sense, Thesaurus thesaurus, SkosStatements statements, StringBuilder out) {
         StringJoiner lines = new StringJoiner(" ;\n    ", "\n", " .\n");
         lines.add(iri(sense.id()) + " a skos:Concept");
         lines.add("skos:inScheme <" + SCHEME + '>');
@@ -59,8 +68,8 @@ public final class SkosTurtle {
         }
         lines.add("dcterms:type " + literal(sense.kind().word()));
         limits(sense.validity()).forEach(lines::add);
-        lines.add("dcterms:source " + literal(sense.source().work()));
-        figures(sense, lines);
+        source(sense.source()).forEach(lines::add);
+        statements.of(sense.id(), lines);
         out.append(lines);
     }
 
@@ -94,8 +103,7 @@ public final class SkosTurtle {
     }
 
     private static boolean isPlain(Label label, Sense sense) {
-        return label.validity().equals(Validity.ALWAYS)
-                && label.source().work().equals(sense.source().work());
+        return label.validity().equals(Validity.ALWAYS) && label.source().equals(sense.source());
     }
 
     /** A label with its years, countries, trades and source, which SKOS alone cannot say. */
@@ -110,7 +118,7 @@ public final class SkosTurtle {
         parts.add("a skosxl:Label");
         parts.add("skosxl:literalForm " + literal(label.text()) + '@' + language(label));
         limits(label.validity()).forEach(parts::add);
-        parts.add("dcterms:source " + literal(label.source().work()));
+        source(label.source()).forEach(parts::add);
         return parts.toString();
     }
 
@@ -125,35 +133,6 @@ public final class SkosTurtle {
         validity.places().forEach(p -> limits.add("dcterms:spatial \"" + p + '"'));
         validity.trades().forEach(t -> limits.add("dcterms:audience \"" + t.word() + '"'));
         return limits;
-    }
-
-    /** The sense's own figures; those of broader senses stand there. */
-    private static void figures(Sense sense, StringJoiner lines) {
-        for (Properties.Quantity quantity : Properties.Quantity.values()) {
-            Properties.Figure figure = sense.properties().figures().get(quantity);
-            if (figure != null && figure.of().equals(sense.id())) {
-                lines.add(
-                        "schema:additionalProperty [ a schema:PropertyValue ; schema:name \""
-                                + quantity.word()
-                                + "\" ; schema:minValue "
-                                + number(figure.value().low())
-                                + " ; schema:value "
-                                + number(figure.value().likely())
-                                + " ; schema:maxValue "
-                                + number(figure.value().high())
-                                + " ; schema:unitText \""
-                                + quantity.unit()
-                                + "\" ; dcterms:source "
-                                + literal(figure.source().work())
-                                + " ]");
-            }
-        }
-    }
-
-    /** A decimal of Turtle; an integer or a double would be another type. */
-    private static String number(double value) {
-        String plain = new BigDecimal(Double.toString(value)).toPlainString();
-        return plain.contains(".") ? plain : plain + ".0";
     }
 
     private static String language(Label label) {
@@ -180,12 +159,22 @@ public final class SkosTurtle {
         return note.toString();
     }
 
-    private static String iri(String id) {
+    /** Who says so, and how well it is known. */
+    static List<String> source(Citation source) {
+        return List.of(
+                "dcterms:source " + literal(source.work()),
+                SkosTerms.STATUS.prefixed()
+                        + " \""
+                        + source.status().name().toLowerCase(Locale.ROOT)
+                        + '"');
+    }
+
+    static String iri(String id) {
         return "<urn:stillroom:ingredient:" + id + '>';
     }
 
     /** A literal of Turtle, production STRING_LITERAL_QUOTE. */
-    private static String literal(String text) {
+    static String literal(String text) {
         StringBuilder out = new StringBuilder("\"");
         for (char c : text.toCharArray()) {
             switch (c) {
