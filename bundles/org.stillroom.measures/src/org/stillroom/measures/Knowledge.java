@@ -151,7 +151,7 @@ record Knowledge(
 
     /** Leaves out what is measured where no statement about the word speaks of it. */
     MeasureQuestion plain(MeasureQuestion question) {
-        String thing = question.thing();
+        String thing = question.thing().replace('-', ' ');
         if (thing.isEmpty()) {
             return question;
         }
@@ -174,17 +174,20 @@ record Knowledge(
 
     /**
      * What is counted whole may have figures of its own: “one white of egg” is an egg white, not a
-     * kind of egg. The longest name at the end of the words is taken, then at their beginning.
+     * kind of egg. The longest name at the end or beginning of the words is taken, else one within.
      */
     private Optional<MeasureWord> counted(MeasureQuestion question) {
         if (!question.word().equals("whole")) {
             return Optional.empty();
         }
-        List<String> tokens = List.of(question.thing().split(" "));
+        List<String> tokens = List.of(question.thing().split("[ -]+"));
         int all = tokens.size();
-        return IntStream.range(0, all)
-                .boxed()
-                .flatMap(n -> Stream.of(tokens.subList(n, all), tokens.subList(0, all - n)))
+        Stream<List<String>> names =
+                IntStream.range(0, all)
+                        .boxed()
+                        .flatMap(
+                                n -> Stream.of(tokens.subList(n, all), tokens.subList(0, all - n)));
+        return Stream.concat(names, tokens.stream().map(List::of))
                 .map(name -> words.find(String.join(" ", name)))
                 .flatMap(Optional::stream)
                 .filter(w -> w.kind() == MeasureWord.Kind.STUFF)

@@ -15,6 +15,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.stillroom.measures.MeasureMeaning.Measured;
 import org.stillroom.measures.book.OwnTable;
 import org.stillroom.measures.knowledge.Authority;
@@ -398,6 +399,22 @@ class MeasureTableTests {
                                                         .toText())
                                 .toList());
         assertEquals(1, answers.size());
+    }
+
+    /** The figures of a rind are from memory; that it is not a whole lemon is common knowledge. */
+    @ParameterizedTest
+    @ValueSource(strings = {"rinds of lemons", "lemon peel", "yellow part of the rind of lemon"})
+    void aRindIsNoWholeFruit(String thing) {
+        MeasureQuestion whole =
+                new MeasureQuestion(
+                        "whole", Optional.empty(), Matter.SOLID, thing, Circumstances.UNKNOWN);
+        double rind = TABLE.resolve(whole).grams().orElseThrow().likely();
+        double fruit =
+                TABLE.resolve(whole.about(Matter.SOLID, "lemon")).grams().orElseThrow().likely();
+        assertTrue(rind < fruit / 3, thing + ": " + rind + " of " + fruit);
+        assertTrue(
+                TABLE.resolve(whole.about(Matter.SOLID, "rind of quince")).grams().isEmpty(),
+                "no figure for the rind of a quince");
     }
 
     /** Grams as for a large egg's parts in USDA SR 28, and less for the smaller old egg. */

@@ -85,7 +85,13 @@ public record MeasurePhrase(
             PhraseNumber number = part.get().number();
             Optional<Rational> highest = number.high().map(quantity::times);
             Rational many = quantity.times(number.low());
-            return of(text, many, highest.or(() -> most), size, part.get().word(), "");
+            return of(
+                    text,
+                    many,
+                    highest.or(() -> most),
+                    size,
+                    part.get().word(),
+                    part.get().thing());
         }
         String[] tokens = rest.isEmpty() ? new String[0] : rest.split(" ");
         for (int n = Math.min(LONGEST, tokens.length); n > 0; n--) {
@@ -111,20 +117,28 @@ public record MeasurePhrase(
     }
 
     /** A part of so many things: “whites of two eggs” are two egg whites. */
-    private record Part(PhraseNumber number, String word) {
+    private record Part(PhraseNumber number, String word, String thing) {
 
-        private static final Pattern WORDS = Pattern.compile("^(?:the )?(\\S+ of) (?:the )?(.+)$");
+        private static final Pattern WORDS = Pattern.compile("^(?:the )?(\\S+) of (?:the )?(.+)$");
 
         static Optional<Part> of(String rest, MeasureWords words) {
             Matcher found = WORDS.matcher(rest);
             if (!found.matches()) {
                 return Optional.empty();
             }
-            return PhraseNumber.read(found.group(2))
-                    .flatMap(
-                            n ->
-                                    words.find(found.group(1) + " " + n.rest())
-                                            .map(w -> new Part(n, w.word())));
+            Optional<PhraseNumber> number = PhraseNumber.read(found.group(2));
+            return number.flatMap(n -> of(found.group(1), n, words));
+        }
+
+        private static Optional<Part> of(String part, PhraseNumber number, MeasureWords words) {
+            Optional<Part> whole =
+                    words.find(part + " of " + number.rest())
+                            .map(w -> new Part(number, w.word(), ""));
+            return whole.or(
+                    () ->
+                            words.find(part)
+                                    .filter(w -> w.kind() == MeasureWord.Kind.STUFF)
+                                    .map(w -> new Part(number, w.word(), number.rest())));
         }
     }
 

@@ -70,6 +70,7 @@ class PhraseTests {
                 "white of 1 egg|1||egg white|",
                 "whites of two eggs|2||egg white|",
                 "yolks of 2 or 3 eggs|2|3|egg yolk|",
+                "rinds of eight lemons|8||peel|lemons",
                 "yelk of half an egg|1/2||egg yolk|"
             })
     void takesPhrasesApart(String text, String quantity, String most, String word, String thing) {

@@ -155,7 +155,7 @@ final class LineResolver {
         String label = concept.label().toLowerCase(java.util.Locale.ROOT);
         boolean named =
                 label.matches(
-                        ".*\\b(syrup|juice|water|cream|milk|honey|molasses|treacle|essence"
+                        ".*\\b(syrup|juice|water|cream(?! of tartar)|milk|honey|molasses|treacle|essence"
                                 + "|tincture|vinegar|oil|cordial|grenadine|orgeat|capillaire"
                                 + "|white|phosphate|extract|shrub|whey)\\b.*");
         return named || concept.role() == Role.BITTER ? Matter.LIQUID : Matter.SOLID;
