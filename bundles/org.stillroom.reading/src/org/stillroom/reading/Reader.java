@@ -82,7 +82,8 @@ public final class Reader {
         Decided decided = Decided.about(source, decisions);
         Idioms idioms = Idioms.of(decided);
         Cut first = cutter.cut(source);
-        List<OwnStatement> told = tables.find(source, first);
+        OwnTableFinder.Found table = tables.find(source, first);
+        List<OwnStatement> told = table.statements();
         Cut untabled = OwnTableCut.apply(first, told, source.text());
         Cut cut = CutCorrections.apply(idioms.cut(untabled, source), source, decided, unplaced);
         List<OwnStatement> own = outsideRecipes(told, cut);
@@ -102,7 +103,8 @@ public final class Reader {
         }
         List<Reading> corrected = LineCorrections.apply(readings, source, decided, unplaced);
         List<Reading> linked = link(corrected, source);
-        List<Problem> problems = unplaced.stream().map(Unplaced::problem).toList();
+        List<Problem> problems = new ArrayList<>(table.problems());
+        unplaced.forEach(u -> problems.add(u.problem()));
         return new BookReading(source, cut.sections(), linked, own, unplaced, problems);
     }
 

@@ -39,6 +39,13 @@ public record MeasurePhrase(
     private static final List<String> SOLIDS =
             Rows.shipped("solids.csv").stream().map(r -> r.get("word")).toList();
 
+    /** Words that make a liquid of what a solid's name stands beside: “sirop de sucre”. */
+    private static final List<String> POURED =
+            List.of(
+                    "juice", "syrup", "sirup", "water", "sirop", "jus ", "eau", "saft", "wasser",
+                    "jugo", "zumo", "jarabe", "agua", "creme", "crema", "liqueur", "likor",
+                    "licor");
+
     private static final int LONGEST = 5;
 
     private static final int WIDEST = 400;
@@ -167,8 +174,7 @@ public record MeasurePhrase(
         if (thing.isEmpty()) {
             return Matter.UNKNOWN;
         }
-        boolean juice =
-                thing.contains("juice") || thing.contains("syrup") || thing.contains("water");
+        boolean juice = POURED.stream().anyMatch(thing::contains);
         boolean solid = !juice && Stream.of(thing.split(" ")).anyMatch(SOLIDS::contains);
         return solid ? Matter.SOLID : Matter.LIQUID;
     }

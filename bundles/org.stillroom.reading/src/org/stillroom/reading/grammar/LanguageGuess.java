@@ -12,7 +12,7 @@ import org.stillroom.model.text.Folding;
  * <p>The book's own language, or English where none is declared, is assumed unless another language
  * has clearly more of such words: two more than English, four more than a declared language.
  */
-final class LanguageGuess {
+public final class LanguageGuess {
 
     private static final Map<String, Set<String>> SMALL_WORDS =
             Map.of(
@@ -94,7 +94,12 @@ final class LanguageGuess {
 
     private LanguageGuess() {}
 
-    static String of(String passage, Optional<String> declared) {
+    /**
+     * Returns the language of a passage: “en”, “fr”, “de”, “es”, or the declared one.
+     *
+     * @param declared the language that the book declares
+     */
+    public static String of(String passage, Optional<String> declared) {
         Map<String, Integer> hits = new HashMap<>();
         String start = passage.length() > 1200 ? passage.substring(0, 1200) : passage;
         for (String word : Folding.foldWord(start).split("[^a-z']+")) {

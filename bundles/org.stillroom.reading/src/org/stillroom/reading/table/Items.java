@@ -121,17 +121,55 @@ final class Items {
 
     private static final Pattern DITTO = Pattern.compile("(?<=[\\d½¼¾⅓⅔⅛] ?)(do\\.|ditto|\"|〃)");
 
+    /** Numbers that an article may stand before: “a dozen”, not “a 2”. */
+    private static final Set<String> AFTER_ARTICLE =
+            Set.of("half", "quarter", "third", "fourth", "dozen", "couple", "hundred", "score");
+
+    private static final Pattern HALF_AFTER =
+            Pattern.compile(
+                    "and (?:a|one) half|et demie?|y medi[oa]|und eine?n? halbe?[rsn]?|u\\. eine halbe");
+
+    private static final Pattern ELISION = Pattern.compile("(?<=\\b[dl])'(?=\\p{L})|(?<=\\bdemi)-");
+
     private final MeasureWords words;
+    private final String language;
+    private final Tongue tongue;
     private final Map<String, String> labels = new HashMap<>();
 
     Items(MeasureWords words) {
+        this(words, "en");
+    }
+
+    Items(MeasureWords words, String language) {
         this.words = words;
+        this.language = language;
+        this.tongue = Tongue.of(language);
         words.labels()
                 .forEach(
                         (label, word) ->
                                 words.canonical(word)
                                         .filter(Items::isMeant)
                                         .ifPresent(w -> labels.put(label, word)));
+        labels.keySet().removeIf(l -> tongue.isInside(l) || tongue.isNumber(l));
+        tongue.measures()
+                .forEach(
+                        (label, word) ->
+                                words.find(word)
+                                        .filter(Items::isMeant)
+                                        .ifPresent(
+                                                w ->
+                                                        labels.put(
+                                                                label.replace('-', ' '),
+                                                                w.word())));
+    }
+
+    String language() {
+        return language;
+    }
+
+    /** Returns how many of the words tell that they are of its language. */
+    int telling(List<String> tokens) {
+        return tongue.telling(tokens);
     }
 
     private static boolean isMeant(MeasureWord word) {
@@ -146,14 +184,27 @@ final class Items {
             return text.endsWith(".") ? text.substring(0, text.length() - 1) : text;
         }
 
-        boolean isNumber() {
+        boolean isFigure() {
             return Character.isDigit(text.charAt(0))
-                    || "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞".indexOf(text.charAt(0)) >= 0
-                    || NUMBERS.contains(bare());
+                    || "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞".indexOf(text.charAt(0)) >= 0;
         }
     }
 
-    List<Item> scan(String folded) {
+    private boolean isNumber(Token t) {
+        return t.isFigure() || isNumber(t.bare());
+    }
+
+    private boolean isNumber(String word) {
+        boolean english = NUMBERS.contains(word) && (tongue == Tongue.ENGLISH || !isA(word));
+        return english || tongue.isNumber(word);
+    }
+
+    private static boolean isA(String word) {
+        return word.equals("a") || word.equals("an");
+    }
+
+    List<Item> scan(String text) {
+        String folded = ELISION.matcher(text).replaceAll(" ");
         List<Token> tokens = new ArrayList<>();
         Matcher m = TOKEN.matcher(folded);
         while (m.find()) {
@@ -165,9 +216,11 @@ final class Items {
             int n = measure(folded, tokens, i);
             if (n > 0) {
                 numbers(folded, tokens, free, numberStart(folded, tokens, free, i), items);
-                items.add(amount(folded, tokens, numberStart(folded, tokens, free, i), i, n));
-                free = i + n;
-                i += n;
+                Item amount = amount(folded, tokens, numberStart(folded, tokens, free, i), i, n);
+                int more = halfAfter(folded, tokens, i + n);
+                items.add(more > 0 ? withHalf(amount, tokens.get(i + n + more - 1)) : amount);
+                free = i + n + more;
+                i += n + more;
             } else {
                 i++;
             }
@@ -177,6 +230,44 @@ final class Items {
         dittos(folded, items);
         items.sort(java.util.Comparator.comparingInt(Item::start));
         return items;
+    }
+
+    /** Returns how many words from here say “and a half” of the measure before; 0 for none. */
+    private int halfAfter(String folded, List<Token> tokens, int from) {
+        for (int n = 3; n > 1; n--) {
+            if (from > 0
+                    && from + n <= tokens.size()
+                    && isPhrase(folded, tokens, from - 1, from + n)) {
+                String said =
+                        folded.substring(
+                                tokens.get(from).start(),
+                                tokens.get(from).start() + length(tokens, from, n));
+                boolean ends = from + n == tokens.size() || measure(folded, tokens, from + n) == 0;
+                if (ends && HALF_AFTER.matcher(said).matches()) {
+                    return n;
+                }
+            }
+        }
+        return 0;
+    }
+
+    /** Returns how far words reach, without a stop at their end. */
+    private static int length(List<Token> tokens, int from, int n) {
+        Token last = tokens.get(from + n - 1);
+        return last.start() + last.bare().length() - tokens.get(from).start();
+    }
+
+    private static Item withHalf(Item item, Token last) {
+        Rational half = Rational.of(1, 2);
+        return new Item(
+                item.kind(),
+                item.low().plus(half),
+                item.high().plus(half),
+                item.size(),
+                item.word(),
+                true,
+                item.start(),
+                last.start() + last.bare().length());
     }
 
     /** Returns how many words from here are one measure, the most that are; 0 for none. */
@@ -203,13 +294,13 @@ final class Items {
 
     private Optional<String> find(String folded, List<Token> tokens, int from, int n) {
         String text = folded.substring(tokens.get(from).start(), tokens.get(from + n - 1).end());
-        if (NUMBERS.contains(text)) {
+        if (isNumber(text)) {
             return Optional.empty();
         }
         String plain = text.replace('-', ' ').replace(".", "").strip();
         plain = BLANKS.matcher(plain).replaceAll(" ");
         String word = labels.get(plain);
-        if (word == null && plain.endsWith("s")) {
+        if (word == null && (plain.endsWith("s") || language.equals("de") && plain.endsWith("n"))) {
             word = labels.get(plain.substring(0, plain.length() - 1));
         }
         if (word == null) {
@@ -218,7 +309,7 @@ final class Items {
         return Optional.ofNullable(word);
     }
 
-    private static int numberStart(String folded, List<Token> tokens, int least, int at) {
+    private int numberStart(String folded, List<Token> tokens, int least, int at) {
         int start = at;
         boolean number = false;
         for (int i = at - 1; i >= least; i--) {
@@ -228,16 +319,28 @@ final class Items {
             if (!near || t.text().length() > 1 && t.text().endsWith(".")) {
                 break;
             }
-            if (t.isNumber()) {
+            boolean left = i > least && isNumber(tokens.get(i - 1));
+            if (left && tongue.isPartOf(tokens.get(i - 1).text(), t.text())) {
+                continue;
+            }
+            boolean range = left && tongue.isInside(t.text());
+            boolean article = isA(t.text()) && number && !range;
+            if (article && !AFTER_ARTICLE.contains(tokens.get(i + 1).text())) {
+                break;
+            } else if (isNumber(t)) {
                 start = i;
                 number = true;
-            } else if (BEFORE.contains(t.text())) {
+            } else if (BEFORE.contains(t.text()) || tongue.isBefore(t.text())) {
                 start = i;
-            } else if (!(number && INSIDE.contains(t.text()))) {
+            } else if (!(number && isInside(t.text()))) {
                 break;
             }
         }
         return start;
+    }
+
+    private boolean isInside(String word) {
+        return tongue == Tongue.ENGLISH ? INSIDE.contains(word) : tongue.isInside(word);
     }
 
     private Item amount(String folded, List<Token> tokens, int from, int at, int n) {
@@ -247,10 +350,12 @@ final class Items {
         String plain =
                 number.replaceAll(
                         "\\b(?:the|my|our|your|this|that|such|each|every|about|any|usual)\\b", " ");
-        plain = plain.replaceAll("\\s+", " ").strip();
+        boolean counted = !plain.isBlank() || from < at;
+        plain = tongue.english(plain.replaceAll("\\s+", " ").strip());
         String measure = folded.substring(tokens.get(at).start(), end);
         String word = find(folded, tokens, at, n).orElseThrow();
-        MeasurePhrase phrase = MeasurePhrase.parse((plain + " " + measure).strip(), words);
+        MeasurePhrase phrase =
+                MeasurePhrase.parse((plain + " " + english(word, measure)).strip(), words);
         boolean understood = phrase.known() && phrase.thing().isEmpty();
         Rational low = understood ? phrase.quantity() : Rational.ONE;
         Rational high = understood ? phrase.quantityMax().orElse(low) : low;
@@ -262,9 +367,14 @@ final class Items {
                         high.compareTo(low) > 0 ? high : low.signum() > 0 ? low : Rational.ONE,
                         size.filter(s -> s != Size.MEDIUM && s != Size.LEVEL && s != Size.FULL),
                         understood ? phrase.word() : word,
-                        !plain.isEmpty() || from < at,
+                        counted,
                         start,
                         end));
+    }
+
+    /** English measures keep the words of their size; others are known by their word. */
+    private String english(String word, String measure) {
+        return tongue == Tongue.ENGLISH ? measure : word;
     }
 
     /** A half-gill is half of a gill; a quart stays a quart. */
@@ -290,17 +400,18 @@ final class Items {
     private void numbers(String folded, List<Token> tokens, int from, int to, List<Item> items) {
         for (int i = from; i < to; i++) {
             Token t = tokens.get(i);
-            boolean number = t.isNumber() && !t.text().equals("a") && !t.text().equals("an");
+            boolean number = isNumber(t) && !isA(t.text());
             if (!number) {
                 continue;
             }
             int j = i + 1;
-            while (j < to && tokens.get(j).isNumber() && isPhrase(folded, tokens, i, j + 1)) {
+            while (j < to && isNumber(tokens.get(j)) && isPhrase(folded, tokens, i, j + 1)) {
                 j++;
             }
             String text = folded.substring(t.start(), tokens.get(j - 1).end());
             MeasurePhrase phrase =
-                    MeasurePhrase.parse(text.replaceAll("\\.$", "") + " pint", words);
+                    MeasurePhrase.parse(
+                            tongue.english(text.replaceAll("\\.$", "")) + " pint", words);
             if (phrase.known() && phrase.word().equals("pint") && phrase.quantity().signum() > 0) {
                 items.add(
                         new Item(

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -43,34 +44,44 @@ final class Joins {
     private static final String MIDDLE =
             "(?:,? ?(?:of|in|at|for|with|used in|as used in|used at|in use in|behind) "
                     + "(?:this|the|our|my|these|us) ?(?:[a-z-]+)?,? )?";
-    private static final String ALWAYS = "(?:always |commonly |usually |here |generally |just )?";
-    private static final String ABOUT =
-            "(?: (?:about|nearly|just|exactly|always|some|precisely|in all|of|from|between))?";
+
+    private static final String ABOUT_SIGN =
+            "(?:about|nearly|environ|etwa|ungefahr|ca\\.?|circa|rund|unos|unas|casi|c\\.|≈|~)";
 
     /** One to three words that name a stuff. */
     private static final Pattern STUFF =
             Pattern.compile(
-                    "(?!.*\\b(?:or|and|to|in|with|for|enough|each|which)\\b)(?:the )?[a-z-]+(?: [a-z-]+){0,2}");
+                    "(?!.*\\b(?:or|and|to|in|with|for|enough|each|which|it|that|this|who|ou|et|oder|und"
+                            + "|o|y|e|pour|dans|fur|zu|para|en|que|qui|die|welche)\\b)(?:the )?[a-z-]+(?: [a-z-]+){0,2}");
 
     /** “… is a measure used in mixing; it holds …”. */
     private static final Pattern IT = Pattern.compile("[^.|]{0,90}[;,] ?(?:and )?(it .*)");
+
+    private static final Pattern OF = Pattern.compile("^ (?:of |de |du |d'|von |del )?(?=[a-z])");
 
     private final Map<Join, Pattern> patterns = new EnumMap<>(Join.class);
 
     /** Reads the joins that the program ships. */
     Joins() {
-        Map<Join, List<String>> words =
+        Map<String, List<String>> words =
                 rows().collect(
                                 Collectors.groupingBy(
-                                        r -> Join.valueOf(r[0].toUpperCase(java.util.Locale.ROOT)),
+                                        r -> r[0],
                                         Collectors.mapping(r -> r[1], Collectors.toList())));
+        String always = "(?:(?:" + any(words.remove("always")) + ") )?";
+        String sort = "(?:(?:" + any(words.remove("sort")) + "),? )?";
+        String about = "(?: (?:" + any(words.remove("about")) + ")){0,2}";
+        String mark = "[,;:]? ?(?:" + any(words.remove("next")) + ")";
+        String or = ",? ?(?:" + any(words.remove("or")) + "),?" + about;
+        patterns.put(Join.NEXT, Pattern.compile(mark));
+        patterns.put(Join.OR, Pattern.compile(or));
         words.forEach(
                 (join, list) ->
                         patterns.put(
-                                join,
+                                Join.valueOf(join.toUpperCase(Locale.ROOT)),
                                 Pattern.compile(
-                                        " ?" + MIDDLE + ALWAYS + "(?:" + any(list) + ")" + ABOUT
-                                                + " ?")));
+                                        " ?" + sort + MIDDLE + always + "(?:" + any(list) + ")"
+                                                + about + " ?")));
     }
 
     private static String any(List<String> words) {
@@ -89,12 +100,15 @@ final class Joins {
         if (whole != Join.NONE) {
             return new Joined(whole, "");
         }
-        if (words.startsWith(" of ")) {
-            String rest = words.substring(4);
+        Matcher of = OF.matcher(words);
+        if (of.find()) {
+            String rest = words.substring(of.end());
             for (int blank = rest.indexOf(' '); blank > 0; blank = rest.indexOf(' ', blank + 1)) {
                 String stuff = rest.substring(0, blank);
                 Join join = join(rest.substring(blank));
-                if (join != Join.NONE && join != Join.NEXT && STUFF.matcher(stuff).matches()) {
+                boolean tells = join != Join.NONE && join != Join.NEXT && join != Join.OR;
+                boolean said = of.end() > 1 || join == Join.EQUAL || join == Join.IS;
+                if (tells && said && STUFF.matcher(stuff).matches()) {
                     return new Joined(join, stuff);
                 }
             }
@@ -104,14 +118,13 @@ final class Joins {
 
     private Join join(String words) {
         String bare = words.strip();
-        if (bare.equals("=") || bare.equals("= about")) {
+        if (bare.equals("=") || bare.matches("=,? ?" + ABOUT_SIGN)) {
             return Join.EQUAL;
         }
-        if (bare.matches(",? ?or") || bare.matches(", (?:that is|i\\.e\\.)(?: to say)?,?")) {
+        if (patterns.get(Join.OR).matcher(bare).matches()) {
             return Join.OR;
         }
-        if (bare.matches(
-                "[,;:]? ?and|;|[,;] ?and (?:a |the )?|, ?while|, ?but|[,;]? ?where (?:i|we) say")) {
+        if (bare.equals(";") || patterns.get(Join.NEXT).matcher(bare).matches()) {
             return Join.NEXT;
         }
         if (bare.isEmpty() || bare.matches("[|,:.…·–—_ -]+")) {

@@ -2,7 +2,9 @@ package org.stillroom.reading.table;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -15,6 +17,7 @@ import org.stillroom.measures.knowledge.Dimension;
 import org.stillroom.measures.knowledge.MeasureWord;
 import org.stillroom.measures.knowledge.MeasureWords;
 import org.stillroom.measures.phrase.MeasurePhrase;
+import org.stillroom.model.explain.Problem;
 import org.stillroom.model.source.Section;
 import org.stillroom.model.source.Source;
 import org.stillroom.model.text.FoldedText;
@@ -23,6 +26,7 @@ import org.stillroom.model.text.SourceText;
 import org.stillroom.model.text.Span;
 import org.stillroom.reading.cut.Cut;
 import org.stillroom.reading.cut.Pages;
+import org.stillroom.reading.grammar.LanguageGuess;
 import org.stillroom.reading.table.Statements.Setting;
 import org.stillroom.reading.table.Statements.Stated;
 
@@ -41,17 +45,28 @@ public final class OwnTableFinder {
     private static final Pattern SENTENCE_END =
             Pattern.compile("(?<=[.!?])[)”\"]?\\s+(?=[\\p{Lu}“\"(—])");
 
+    private static final Pattern HEAD =
+            Pattern.compile(
+                    "(?:measures?|holds?|contents?|amount|mesures?|contenance|contenu|poids|valeur"
+                            + "|masse?|maasse|inhalt|gewicht|betrag|medidas?|contenido|cabida|peso"
+                            + "|equivalencias?|of|de|der|des|und|et|y|en|in| )+");
+
+    private static final Pattern MARKS = Pattern.compile("^[\\s>|*•·–—-]*");
+
     private static final Set<String> FLUID_BESIDE =
             Set.of("fluid ounce", "minim", "fluid scruple", "teaspoon", "drop", "drachm");
 
-    private final Items items;
+    private final Map<String, Items> items = new LinkedHashMap<>();
     private final Joins joins = new Joins();
     private final MeasureWords words;
 
     /** Makes a finder that knows these measures. */
     public OwnTableFinder(MeasureWords words) {
         this.words = words;
-        this.items = new Items(words);
+        items.put("en", new Items(words));
+        for (String language : List.of("fr", "de", "es")) {
+            items.put(language, new Items(words, language));
+        }
     }
 
     /**
@@ -60,12 +75,27 @@ public final class OwnTableFinder {
      * @param cut the book cut into recipes and the rest; inside a recipe only the plainest
      *     sentences are taken
      */
-    public List<OwnStatement> find(Source source, Cut cut) {
+    public Found find(Source source, Cut cut) {
         Search search = new Search(source, cut);
         search.rows();
         search.sentences();
         search.found.sort(Comparator.comparing(OwnStatement::span));
-        return List.copyOf(search.found);
+        return new Found(search.found, search.problems);
+    }
+
+    /**
+     * What a book says of its measures.
+     *
+     * @param statements what was understood, in the order of the text
+     * @param problems rows that name a measure which is not known
+     */
+    public record Found(List<OwnStatement> statements, List<Problem> problems) {
+
+        /** Keeps the lists unchangeable. */
+        public Found {
+            statements = List.copyOf(statements);
+            problems = List.copyOf(problems);
+        }
     }
 
     /** A row that may be one of a table. */
@@ -80,6 +110,10 @@ public final class OwnTableFinder {
         private final List<OwnStatement> found = new ArrayList<>();
         private final Set<Integer> taken = new TreeSet<>();
         private final List<Row> block = new ArrayList<>();
+        private final List<Problem> doubtful = new ArrayList<>();
+        private final List<Problem> problems = new ArrayList<>();
+        private final Strangers strangers = new Strangers(joins, words);
+        private final Optional<String> language;
         private Optional<String> unit = Optional.empty();
         private Optional<String> above = Optional.empty();
         private int gap;
@@ -89,6 +123,25 @@ public final class OwnTableFinder {
             this.text = source.text();
             this.cut = cut;
             this.pages = new Pages(source);
+            Optional<String> declared = source.bibliography().language();
+            String guess = LanguageGuess.of(text.toString(), declared);
+            this.language = guess.equals("en") ? declared : Optional.of(guess);
+        }
+
+        /** Returns what finds amounts in words of their language. */
+        private Items items(String words) {
+            List<String> tokens = List.of(Folding.foldWord(words).split("[^\\p{L}]+"));
+            String best = language.orElse("en");
+            int most = 1;
+            for (Items other : items.values()) {
+                int telling = other.telling(tokens);
+                boolean first = other.language().equals(best) && telling == most;
+                if (telling > most || first) {
+                    best = other.language();
+                    most = telling;
+                }
+            }
+            return items.getOrDefault(best, items.get("en"));
         }
 
         void rows() {
@@ -100,7 +153,7 @@ public final class OwnTableFinder {
                     gap = 0;
                 } else if (line.isBlank() || line.matches("[\\s|:=.*_–—-]+")) {
                     gap++;
-                } else if (!isHead(line)) {
+                } else if (!isHead(line) && !isStrange(n, line)) {
                     flush();
                 }
                 if (gap > WIDEST_GAP) {
@@ -110,10 +163,25 @@ public final class OwnTableFinder {
             flush();
         }
 
+        /** Tells whether a line would be a row if its word were known as a measure. */
+        private boolean isStrange(int n, String line) {
+            if (line.length() > WIDEST_ROW || inRecipe(text.line(n).start())) {
+                return false;
+            }
+            Optional<String> word =
+                    strangers.in(line, items(line).scan(Folding.foldWord(bare(line))));
+            word.ifPresent(w -> doubtful.add(strangers.problem(source.id(), n, line, w)));
+            return word.isPresent();
+        }
+
+        private boolean inRecipe(int place) {
+            return cut.witnesses().stream().anyMatch(w -> w.body().contains(place));
+        }
+
         /** Tells whether a line heads columns; the last measure in it is that of bare numbers. */
         private boolean isHead(String line) {
             String folded = Folding.foldWord(line.replaceAll("[|*_]", " "));
-            List<Item> named = folded.length() < 60 ? items.scan(folded) : List.of();
+            List<Item> named = folded.length() < 60 ? items(line).scan(folded) : List.of();
             boolean bare =
                     !named.isEmpty()
                             && named.stream()
@@ -121,7 +189,7 @@ public final class OwnTableFinder {
             if (bare) {
                 unit = Optional.of(named.get(named.size() - 1).word());
             }
-            return bare || folded.matches("(?:measures?|holds?|contents?|amount| )+");
+            return bare || HEAD.matcher(folded).matches();
         }
 
         private void flush() {
@@ -133,6 +201,7 @@ public final class OwnTableFinder {
                                             s -> s.span().overlaps(text.line(block.get(0).line())));
             boolean table = block.size() > 1 || inTable || block.stream().anyMatch(Row::strong);
             if (table) {
+                problems.addAll(doubtful);
                 block.forEach(
                         r -> {
                             found.addAll(r.statements());
@@ -140,17 +209,16 @@ public final class OwnTableFinder {
                         });
             }
             block.clear();
+            doubtful.clear();
             unit = Optional.empty();
             above = Optional.empty();
             gap = 0;
         }
 
         private Optional<Row> row(int n, String line) {
-            Matcher mark = Pattern.compile("^[\\s>|*•·–—-]*").matcher(line);
-            int from = mark.find() ? mark.end() : 0;
-            FoldedText folded = Folding.fold(line.substring(from));
+            FoldedText folded = Folding.fold(bare(line));
             String all = folded.folded();
-            List<Item> amounts = dittos(items.scan(all));
+            List<Item> amounts = dittos(items(all).scan(all));
             if (amounts.size() < 2 || !isWhole(all, amounts)) {
                 return Optional.empty();
             }
@@ -170,6 +238,10 @@ public final class OwnTableFinder {
             return statements.isEmpty()
                     ? Optional.empty()
                     : Optional.of(new Row(n, statements, strong));
+        }
+
+        private static String bare(String line) {
+            return MARKS.matcher(line).replaceFirst("");
         }
 
         private List<Item> dittos(List<Item> amounts) {
@@ -226,7 +298,7 @@ public final class OwnTableFinder {
 
         private void sentence(Span span) {
             FoldedText folded = Folding.fold(text.slice(span));
-            List<Item> amounts = items.scan(folded.folded());
+            List<Item> amounts = items(folded.folded()).scan(folded.folded());
             if (amounts.size() < 2) {
                 return;
             }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.stillroom.model.number.Rational;
 import org.stillroom.reading.table.Joins.Join;
 import org.stillroom.reading.table.Joins.Joined;
 
@@ -25,10 +26,20 @@ final class Statements {
     record Stated(Item one, Item other, String of, int start, int end) {}
 
     private static final Pattern AFTER =
-            Pattern.compile("^ of ([a-z][a-z -]{1,30}?)(?=[,.;)]|$| and )");
+            Pattern.compile(
+                    "^ (?:of |de |du |d'|von |del )([a-z][a-z -]{1,30}?)"
+                            + "(?=[,.;)]|$| (?:and|et|und|y) )");
     private static final Pattern THERE =
             Pattern.compile(
-                    "(?:there (?:are|is|go)|allow|allowing|reckon|reckoning|count|counting) $");
+                    "(?:there (?:are|is|go)|allow|allowing|reckon|reckoning|count|counting"
+                            + "|il y a|il faut|il entre|on compte|comptez|on met"
+                            + "|es gehen|man rechnet|rechnet man|rechne|es kommen|gehen"
+                            + "|hay|entran|caben|se cuentan|cuentense|van) "
+                            + "(?:about |environ |etwa |ungefahr |unos |unas |cerca de )?$");
+    private static final Pattern ONE =
+            Pattern.compile(
+                    "(?:the|a|an|one|each|every|1|le|la|l'|un|une|chaque|une? seule?|ein|eine|einen"
+                            + "|einem|einer|das|die|der|den|dem|jede[rsn]?|el|una|cada)[ '].*");
 
     private final Joins joins;
     private final String folded;
@@ -118,8 +129,7 @@ final class Statements {
         Optional<Item> other = other(i + 1);
         boolean unsafe =
                 setting == Setting.RECIPE
-                        && !(one.low().equals(org.stillroom.model.number.Rational.ONE)
-                                && join.stuff().isEmpty());
+                        && !(one.low().equals(Rational.ONE) && join.stuff().isEmpty());
         if (other.isEmpty() || unsafe) {
             return Optional.empty();
         }
@@ -171,8 +181,8 @@ final class Statements {
     /** “To the pint”, “in a pint”, and not “to two pints”. */
     private boolean isOne(Item item) {
         return item.kind() == Item.Kind.AMOUNT
-                && folded.substring(item.start(), item.end())
-                        .matches("(?:the|a|an|one|each|every) .*");
+                && item.low().equals(Rational.ONE)
+                && ONE.matcher(folded.substring(item.start(), item.end())).matches();
     }
 
     /** “A wine-glass that stands eight to the pint”. */

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.stillroom.measures.knowledge.MeasureWords;
+import org.stillroom.model.explain.Problem;
 import org.stillroom.model.source.Bibliography;
 import org.stillroom.model.source.Source;
 import org.stillroom.model.text.SourceText;
@@ -20,6 +21,10 @@ class OwnTableFinderTests {
     private static final OwnTableFinder FINDER = new OwnTableFinder(MeasureWords.shipped());
 
     static List<OwnStatement> find(String text) {
+        return search(text).statements();
+    }
+
+    private static OwnTableFinder.Found search(String text) {
         Source source =
                 new Source(
                         "book.txt",
@@ -72,6 +77,7 @@ class OwnTableFinderTests {
                 "A dash is six drops; a barspoonful is a teaspoonful.#1 dash = 6 drop; 1 barspoon = 1 teaspoon",
                 "A jigger is a measure used for mixing drinks; it holds two ounces.#1 jigger = 2 fluid ounce",
                 "By a goblet is meant a large tumbler, holding twelve ounces.#1 goblet = 1 tumbler; 1 tumbler = 12 fluid ounce",
+                "A large tumbler holds a pint and a half.#1 tumbler = 1 1/2 pint",
                 "Un verre à liqueur contient 3 cl.#1 liqueur glass = 3 cl",
                 "Ein Weinglas enthält 100 ccm.#1 wineglass = 100 ml",
             })
@@ -101,6 +107,127 @@ class OwnTableFinderTests {
     @CsvSource(
             delimiter = '#',
             value = {
+                "Une cuillerée à café contient cinq millilitres, une cuillerée à bouche quinze.#1 teaspoon = 5 ml; 1 tablespoon = 15 ml",
+                "Le verre à madère équivaut à environ 6 centilitres.#1 madeira glass = 6 cl",
+                "Trois cuillerées à café font une cuillerée à bouche.#3 teaspoon = 1 tablespoon",
+                "Dix verres à liqueur font un demi-litre.#10 liqueur glass = 1/2 litre",
+                "Il y a huit verres à bordeaux dans un litre.#8 wineglass = 1 litre",
+                "Par un verre ordinaire j'entends deux décilitres.#1 glass = 2 dl",
+                "La chopine vaut deux demi-setiers.#1 chopine = 2 demi-setier",
+                "Un verre à vin contient un décilitre et demi.#1 wineglass = 1 1/2 dl",
+                "Une bouteille équivaut à trois quarts de litre.#1 bottle = 3/4 litre",
+                "Un verre à liqueur représente deux et demi centilitres.#1 liqueur glass = 2 1/2 cl",
+                "Soixante gouttes font une cuillerée à café, et quatre cuillerées à café une once.#60 drop = 1 teaspoon; 4 teaspoon = 1 fluid ounce",
+                "Une cuillerée à bouche de sucre pèse vingt grammes.#1 tablespoon = 20 g of sucre",
+                "Le petit verre tient de 2 à 3 centilitres.#1 liqueur glass = 2–3 cl",
+            })
+    void sentencesInFrench(String text, String expected) {
+        assertEquals(expected == null ? "" : expected, said("AU LECTEUR.\n\n" + text + "\n"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '#',
+            value = {
+                "Ein Weinglas fasst ungefähr ein Achtel Liter.#1 wineglass = 1/8 litre",
+                "Drei Teelöffel sind gleich einem Esslöffel.#3 teaspoon = 1 tablespoon",
+                "Acht Weingläser gehen auf einen Liter.#8 wineglass = 1 litre",
+                "Auf den Liter gehen acht Weingläser.#1 litre = 8 wineglass",
+                "Unter einem Glas verstehe ich immer 200 ccm.#1 glass = 200 ml",
+                "Ein Schoppen enthält einen halben Liter.#1 schoppen = 1/2 litre",
+                "Eine Flasche hält drei viertel Liter.#1 bottle = 3/4 litre",
+                "Ein Likörglas misst zwei und ein halb Zentiliter.#1 liqueur glass = 2 1/2 cl",
+                "Zwanzig Tropfen entsprechen einem Milliliter.#20 drop = 1 ml",
+                "Ein Esslöffel Zucker wiegt 15 Gramm.#1 tablespoon = 15 g of zucker",
+                "Ein Esslöffel entspricht drei Teelöffeln oder fünfzehn Milliliter.#1 tablespoon = 3 teaspoon; 1 tablespoon = 15 ml",
+                "Ein Weinglas hält zwei bis drei Unzen.#1 wineglass = 2–3 fluid ounce",
+                "Ein Seidel ist 0,35 Liter.#1 seidel = 7/20 litre",
+            })
+    void sentencesInGerman(String text, String expected) {
+        assertEquals(expected == null ? "" : expected, said("AN DEN LESER.\n\n" + text + "\n"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '#',
+            value = {
+                "Una copa de vino equivale a unos doce centilitros.#1 wineglass = 12 cl",
+                "Tres cucharaditas hacen una cucharada.#3 teaspoon = 1 tablespoon",
+                "La copita contiene tres centilitros, y el vaso veinte.#1 liqueur glass = 3 cl; 1 glass = 20 cl",
+                "Hay cuatro cuartillos en una azumbre.#4 cuartillo = 1 azumbre",
+                "Por un vaso se entiende un cuarto de litro.#1 glass = 1/4 litre",
+                "Una cucharada de azúcar pesa quince gramos.#1 tablespoon = 15 g of azucar",
+                "Un cuartillo es medio litro.#1 cuartillo = 1/2 litre",
+                "Una botella tiene tres cuartos de litro, o seis copas de vino.#1 bottle = 3/4 litre; 1 bottle = 6 wineglass",
+                "Una copita mide dos y medio centilitros.#1 liqueur glass = 2 1/2 cl",
+                "El vaso ordinario lleva de 2 a 3 decilitros.#1 glass = 2–3 dl",
+                "Veinte gotas equivalen a un mililitro.#20 drop = 1 ml",
+            })
+    void sentencesInSpanish(String text, String expected) {
+        assertEquals(expected == null ? "" : expected, said("AL LECTOR.\n\n" + text + "\n"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '#',
+            value = {
+                "MESURES DU BAR%%La cuillerée à café . . . . 5 grammes%Le verre à liqueur . . . . 3 centilitres%Le verre à madère . . . . 6 cl#1 liqueur glass = 3 cl; 1 madeira glass = 6 cl",
+                "MESURES%%| Mesure | Centilitres |%|---|---|%| verre à vin | 12 |%| petit verre | 2½ |%| un demi-verre à vin | 6 |#1 wineglass = 12 cl; 1 liqueur glass = 2 1/2 cl; 1/2 wineglass = 6 cl",
+                "MASSE%%1 Teelöffel = 5 ccm%1 Esslöffel = 3 Teelöffel%1 Weinglas = 0,1 l#1 teaspoon = 5 ml; 1 tablespoon = 3 teaspoon; 1 wineglass = 1/10 litre",
+                "MASSE%%| Maß | Inhalt in ccm |%|---|---|%| Likörglas | 25 |%| Weinglas | 125 |%| halbes Glas | 100 |#1 liqueur glass = 25 ml; 1 wineglass = 125 ml; 1/2 glass = 100 ml",
+                "MASSE%%Ein Weinglas: ein achtel Liter%Ein Likörglas: 2 cl%Ein Schuss: 6 Tropfen#1 wineglass = 1/8 litre; 1 liqueur glass = 2 cl; 1 dash = 6 drop",
+                "MEDIDAS%%1 copita = 3 cl%1 copa de vino = 4 copitas%1 litro = 2 cuartillos#1 liqueur glass = 3 cl; 1 wineglass = 4 liqueur glass; 1 litre = 2 cuartillo",
+                "MEDIDAS%%Cucharadita ...... 5 mililitros%Cucharada ...... 15 mililitros%Vaso ...... un cuarto de litro#1 teaspoon = 5 ml; 1 tablespoon = 15 ml; 1 glass = 1/4 litre",
+            })
+    void tablesInOtherLanguages(String text, String expected) {
+        assertEquals(expected, said(text.replace('%', '\n') + "\n"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '#',
+            value = {
+                "1 gill = 5 ounces%1 zorb = 2 ounces%1 pint = 4 gills#4#zorb",
+                "4 gills . . . . 1 pint%3 quibbles . . . . 1 gill%2 pints . . . . 1 quart#4#quibbles",
+                "| Measure | Ounces |%|---|---|%| 1 gill | 5 |%| ½ gill | 2½ |#0#",
+                "1 Weinglas = 100 ccm%1 Humpelglas = 200 ccm%1 Esslöffel = 15 ccm#4#humpelglas",
+                "Un verre à vin = 12 cl%Une zorbine = 3 cl%Un petit verre = 2 cl#4#zorbine",
+                "1 copita = 3 cl%1 zurrón = 4 litros%1 vaso = 2 decilitros#4#zurron",
+                "1 gill = 5 ounces%4 shillings, a fair price%1 pint = 4 gills#0#",
+                "1 wineglass rum%2 dashes bitters%1 zorb syrup#0#",
+                "1 pint = 4 gills%1 pint = 3 zorbs#4#zorbs",
+                "1 pint = 4 gills%1 joggler = 2 ounces#4#joggler",
+            })
+    void aRowWithAnUnknownMeasureIsReported(String rows, int line, String word) {
+        List<Problem> problems =
+                search("MEASURES.\n\n" + rows.replace('%', '\n') + "\n").problems();
+        if (line == 0) {
+            assertEquals(List.of(), problems);
+            return;
+        }
+        assertEquals(1, problems.size(), problems.toString());
+        Problem problem = problems.getFirst();
+        assertEquals("book.txt", problem.file());
+        assertEquals(line, problem.line().orElseThrow());
+        assertTrue(problem.reason().contains("“" + word + "”"), problem.reason());
+        assertTrue(problem.remedy().contains("knowledge/measures.csv"), problem.remedy());
+    }
+
+    @Test
+    void theNearestKnownMeasureIsNamed() {
+        Problem problem =
+                search("MEASURES.\n\n1 pint = 4 gills\n1 tumbrel = 2 gills\n")
+                        .problems()
+                        .getFirst();
+        assertTrue(
+                problem.remedy().startsWith("The nearest known word is “tumbler”"),
+                problem.remedy());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '#',
+            value = {
                 "Take two wineglasses of rum and one gill of water.",
                 "Add 20 drops to the pint and stir.",
                 "Put two ounces of sugar to the quart.",
@@ -111,6 +238,13 @@ class OwnTableFinderTests {
                 "Place a bar spoon in a hot water glass; add one lump of sugar.",
                 "One quart of ripe berries or enough to make one pint of juice.",
                 "A pint is a pound the world around.",
+                "Prenez deux verres de rhum et un litre d'eau.",
+                "Mettez quinze gouttes de bitter dans un verre à vin.",
+                "Une once de sucre par litre de vin.",
+                "Nehmt zwei Gläser Rum auf ein Liter Wasser.",
+                "Man nimmt zwei Esslöffel Zucker und ein Weinglas Rum.",
+                "Échese una copita de ron en un vaso de agua.",
+                "Dos copas de ron por un litro de agua.",
             })
     void recipesAreNoTables(String text) {
         assertEquals("", said(text.replace('%', '\n')));
