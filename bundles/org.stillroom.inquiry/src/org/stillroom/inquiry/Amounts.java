@@ -76,10 +76,26 @@ public final class Amounts {
         return low == high ? likely : likely + " (" + low + "–" + high + ")";
     }
 
+    /**
+     * Returns what the whole leaves out: “before ice”, and before what fills the glass where
+     * something does.
+     */
+    public static String before(Spec spec) {
+        List<String> fills =
+                spec.lines().stream()
+                        .filter(l -> l.line().kind() == LineKind.TOP)
+                        .filter(l -> l.millilitres().isEmpty() && l.share().isEmpty())
+                        .map(l -> l.line().ingredientName())
+                        .filter(n -> !n.isBlank())
+                        .distinct()
+                        .toList();
+        return fills.isEmpty() ? "before ice" : "before ice and " + String.join(", ", fills);
+    }
+
     /** Returns volume, strength and sugar of the whole in words, as far as they are known. */
     public static String whole(Spec spec) {
         List<String> known = new ArrayList<>();
-        spec.volume().ifPresent(v -> known.add(AmountFormat.write(v, "ml") + " before ice"));
+        spec.volume().ifPresent(v -> known.add(AmountFormat.write(v, "ml") + " " + before(spec)));
         spec.strength().ifPresent(s -> known.add(AmountFormat.percent(s) + " by volume"));
         spec.sugar().ifPresent(s -> known.add(AmountFormat.write(s, "g") + " of sugar"));
         return known.isEmpty() ? "no amount is known" : String.join(", ", known);

@@ -36,7 +36,7 @@ final class RecipeBlocks {
             rows.add(row(line));
             whys.add(AmountReasons.line(line));
         }
-        if (version.spec().volume().isPresent()) {
+        if (version.spec().volume().isPresent() || version.spec().strength().isPresent()) {
             rows.add(whole(version.spec()));
             whys.add(reasons.total(version));
         }
@@ -108,7 +108,7 @@ final class RecipeBlocks {
                         .map(s -> s + " by volume")
                         .orElse("strength not known");
         String volume = spec.volume().map(v -> AmountFormat.write(v, "ml")).orElse("–");
-        return List.of("", volume, "the whole before ice", strength, "");
+        return List.of("", volume, "the whole " + Amounts.before(spec), strength, "");
     }
 
     private static java.util.Optional<String> method(Reading reading) {

@@ -26,8 +26,10 @@ final class LineResolver {
     private final MeasureTable measures;
     private final Concepts concepts;
     private final Circumstances where;
+    private final Shares shares;
 
-    LineResolver(MeasureTable measures, Concepts concepts, Circumstances where) {
+    LineResolver(MeasureTable measures, Concepts concepts, Circumstances where, Shares shares) {
+        this.shares = shares;
         this.measures = measures;
         this.concepts = concepts;
         this.where = where;
@@ -38,10 +40,7 @@ final class LineResolver {
         List<Concept> meanings = concepts.of(line.ingredientName());
         Concept concept = meanings.get(0);
         List<Concept> others = meanings.subList(1, meanings.size());
-        Optional<Rational> share =
-                line.amount().kind() == Amount.Kind.SHARE
-                        ? line.amount().quantity()
-                        : Optional.empty();
+        Optional<Rational> share = shares.of(line);
         Optional<Estimate> number = number(line.amount(), index);
         if (number.isEmpty() || share.isPresent() || line.kind() == LineKind.ICE) {
             Explanation why = Explanation.of(unmeasured(line, share));

@@ -77,9 +77,11 @@ public final class SpecResolver {
     public Spec resolve(Reading reading, String words) {
         List<SpecLine> resolved = new ArrayList<>();
         List<ReadingLine> all = SameAmounts.workedOut(reading.allLines());
+        Shares shares = Shares.of(all);
         for (int i = 0; i < all.size(); i++) {
             MeasureTable measures = tables.of(reading, Optional.of(all.get(i)));
-            resolved.add(new LineResolver(measures, concepts, where).resolve(all.get(i), i));
+            resolved.add(
+                    new LineResolver(measures, concepts, where, shares).resolve(all.get(i), i));
         }
         Whole whole = Whole.of(resolved, concepts);
         SystemPosterior systems = tables.of(reading, Optional.empty()).systems(where);

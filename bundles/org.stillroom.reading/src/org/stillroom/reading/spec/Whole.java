@@ -31,7 +31,7 @@ record Whole(Optional<Estimate> volume, Optional<Estimate> strength, Optional<Es
         Sum alcohol = new Sum();
         Sum sugar = new Sum();
         if (lines.stream().anyMatch(l -> counts(l) && l.share().isPresent())) {
-            return new Whole(Optional.empty(), Optional.empty(), Optional.empty());
+            return new Whole(Optional.empty(), strengthOfShares(lines, concepts), Optional.empty());
         }
         boolean strengthKnown = true;
         boolean sugarKnown = true;
@@ -64,6 +64,36 @@ record Whole(Optional<Estimate> volume, Optional<Estimate> strength, Optional<Es
                         ? all.flatMap(v -> alcohol.total().map(a -> a.dividedBy(v)))
                         : Optional.empty();
         return new Whole(all, strength, sugarKnown ? sugar.total() : Optional.empty());
+    }
+
+    private static Optional<Estimate> strengthOfShares(List<SpecLine> lines, Concepts concepts) {
+        Sum alcohol = new Sum();
+        double all = 0;
+        for (SpecLine line : lines) {
+            if (!counts(line) || line.share().isEmpty() && isTrace(line)) {
+                continue;
+            }
+            Optional<Estimate> strength =
+                    concepts.sense(line)
+                            .map(Sense::properties)
+                            .flatMap(Properties::strength)
+                            .map(Properties.Figure::value);
+            if (line.share().isEmpty() || strength.isEmpty() && strong(line)) {
+                return Optional.empty();
+            }
+            double share = line.share().get().toDouble();
+            all += share;
+            strength.ifPresent(s -> alcohol.add(s.times(share * PER_CENT)));
+        }
+        double whole = all;
+        return whole > 0 ? alcohol.total().map(a -> a.times(1 / whole)) : Optional.empty();
+    }
+
+    private static boolean isTrace(SpecLine line) {
+        return switch (line.ingredient().role()) {
+            case BITTER, AROMATIC, COLOUR, ICE -> true;
+            default -> false;
+        };
     }
 
     private static boolean counts(SpecLine line) {

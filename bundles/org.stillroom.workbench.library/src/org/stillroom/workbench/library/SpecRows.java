@@ -3,6 +3,7 @@ package org.stillroom.workbench.library;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.stillroom.inquiry.Amounts;
 import org.stillroom.inquiry.BookRules;
 import org.stillroom.inquiry.Trial;
 import org.stillroom.measures.format.AmountFormat;
@@ -99,7 +100,9 @@ final class SpecRows {
     /** Returns volume, strength and sugar of the whole in a sentence, as far as they are known. */
     static String whole(Spec spec) {
         List<String> parts = new ArrayList<>();
-        spec.volume().ifPresent(v -> parts.add(AmountFormat.write(v, "ml") + " before ice"));
+        spec.volume()
+                .ifPresent(
+                        v -> parts.add(AmountFormat.write(v, "ml") + " " + Amounts.before(spec)));
         spec.strength()
                 .map(AmountFormat::percent)
                 .ifPresent(s -> parts.add("strength " + s + " by volume"));
