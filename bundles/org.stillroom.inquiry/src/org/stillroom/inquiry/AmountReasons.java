@@ -78,7 +78,13 @@ public final class AmountReasons {
                                                 + AmountFormat.write(v, "ml")
                                                 + ": what is poured, added up, before ice melts.")
                         .orElse("No volume is given: no line has one."),
-                lines);
+                and(lines, spec.volume().flatMap(v -> Spread.of(v, "ml"))));
+    }
+
+    private static List<Explanation> and(List<Explanation> some, Optional<Explanation> last) {
+        List<Explanation> all = new ArrayList<>(some);
+        last.ifPresent(all::add);
+        return all;
     }
 
     private Explanation strength(Spec spec, List<SpecLine> lines) {
@@ -93,7 +99,9 @@ public final class AmountReasons {
                         .orElse(
                                 "No strength is given: nothing strong is read, or the amount or"
                                         + " strength of something is not known."),
-                figures(lines, Properties::strength, "%"));
+                and(
+                        figures(lines, Properties::strength, "%"),
+                        spec.strength().flatMap(s -> Spread.of(s.times(100), "%"))));
     }
 
     private Explanation sugar(Spec spec, List<SpecLine> lines) {
@@ -103,7 +111,9 @@ public final class AmountReasons {
                         .orElse(
                                 "No sugar is given: nothing sweet is read, or the amount or sugar"
                                         + " of something is not known."),
-                figures(lines, Properties::sugar, "g/l"));
+                and(
+                        figures(lines, Properties::sugar, "g/l"),
+                        spec.sugar().flatMap(s -> Spread.of(s, "g"))));
     }
 
     private List<Explanation> figures(

@@ -82,6 +82,18 @@ class AmountReasonsTests {
             assertTrue(
                     all.stream().anyMatch(e -> e.statement().startsWith("Strength ≈")),
                     why::toText);
+            assertTrue(
+                    all.stream()
+                            .map(Explanation::statement)
+                            .anyMatch(
+                                    s ->
+                                            s.contains("95 of 100 draws")
+                                                    && s.contains("from one unknown: wineglass")),
+                    why::toText);
+            assertEquals(
+                    why,
+                    new AmountReasons(study.knowledge().thesaurus()).whole(study.versions().get(0)),
+                    "drawn again, the draws are the same");
         }
     }
 

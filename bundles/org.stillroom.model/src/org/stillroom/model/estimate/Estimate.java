@@ -1,9 +1,11 @@
 package org.stillroom.model.estimate;
 
+import java.util.List;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.stillroom.model.number.Rational;
 
@@ -11,15 +13,11 @@ import org.stillroom.model.number.Rational;
  * An amount that is known within limits, as a formula over named unknowns.
  *
  * <p>Because the formula is kept, two lines that share an unknown wineglass have an exact ratio
- * though neither volume is known. Limits are found at the corners of the box of the unknowns, which
- * is exact for any formula that is linear-fractional in each unknown (sums, multiples, products of
- * different unknowns, and quotients of these); with more than {@value #CORNERS} unknowns plain
- * interval arithmetic is used, which is never too narrow.
+ * though neither volume is known. Its limits are those of the {@link Envelope}: no draw of the
+ * unknowns lies outside, and they are exact for sums, multiples, products of different unknowns, and
+ * quotients of these.
  */
 public final class Estimate {
-
-    /** The most unknowns whose corners are tried one by one. */
-    private static final int CORNERS = 10;
 
     private final Formula formula;
     private final double likely;
@@ -40,7 +38,7 @@ public final class Estimate {
         if (known == null) {
             SortedMap<String, Origin> origins = new TreeMap<>();
             formula.collect(origins);
-            double[] ends = origins.size() <= CORNERS ? corners(origins) : formula.interval();
+            double[] ends = new Envelope(formula, List.copyOf(origins.values())).ends();
             known = new Limits(origins, Math.min(ends[0], likely), Math.max(ends[1], likely));
             limits = known;
         }
@@ -122,29 +120,9 @@ public final class Estimate {
         return formula.value(draw);
     }
 
-    private double[] corners(SortedMap<String, Origin> origins) {
-        Origin[] all = origins.values().toArray(Origin[]::new);
-        double[] ends = {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY};
-        for (int corner = 0; corner < 1 << all.length; corner++) {
-            int bits = corner;
-            double value =
-                    formula.value(
-                            origin -> {
-                                int i = indexOf(all, origin);
-                                return (bits >> i & 1) == 0 ? origin.low() : origin.high();
-                            });
-            ends[0] = Math.min(ends[0], value);
-            ends[1] = Math.max(ends[1], value);
-        }
-        return ends;
-    }
-
-    private static int indexOf(Origin[] all, Origin origin) {
-        int i = 0;
-        while (!all[i].name().equals(origin.name())) {
-            i++;
-        }
-        return i;
+    /** Returns the values of many draws, given the draws of each unknown. */
+    double[] values(Function<Origin, double[]> draws, int count) {
+        return formula.values(draws, count);
     }
 
     @Override

@@ -1,6 +1,8 @@
 package org.stillroom.model.estimate;
 
+import java.util.Arrays;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /** The formula behind an estimate. */
@@ -9,8 +11,37 @@ sealed interface Formula {
     /** Returns the value where each unknown has the value that the function gives it. */
     double value(ToDoubleFunction<Origin> draw);
 
-    /** Returns a lower and an upper limit by interval arithmetic (IEEE 1788 basic operations). */
-    double[] interval();
+    /** Returns the values of many draws at once, given the draws of each unknown. */
+    double[] values(Function<Origin, double[]> draws, int count);
+
+    /**
+     * Returns a lower and an upper limit by interval arithmetic (IEEE 1788 basic operations).
+     *
+     * @param box the limits of each unknown
+     */
+    double[] interval(Function<Origin, double[]> box);
+
+    /** Returns limits of the slope against one unknown, anywhere in a box. */
+    double[] slope(Origin origin, Function<Origin, double[]> box);
+
+    /** Returns how it depends on one unknown when all others are held. */
+    Degree degree(Origin origin);
+
+    /** How a formula depends on one unknown. */
+    enum Degree {
+        /** Not at all. */
+        NONE,
+        /** As a straight line. */
+        LINE,
+        /** As a quotient of two straight lines, which has no peak between the ends. */
+        FRACTION,
+        /** In another way. */
+        OTHER;
+
+        boolean isNone() {
+            return this == NONE;
+        }
+    }
 
     /** Adds the unknowns to a map; refuses two different unknowns of one name. */
     void collect(Map<String, Origin> origins);
@@ -23,8 +54,25 @@ sealed interface Formula {
         }
 
         @Override
-        public double[] interval() {
+        public double[] values(Function<Origin, double[]> draws, int count) {
+            double[] all = new double[count];
+            Arrays.fill(all, number);
+            return all;
+        }
+
+        @Override
+        public double[] interval(Function<Origin, double[]> box) {
             return new double[] {number, number};
+        }
+
+        @Override
+        public double[] slope(Origin origin, Function<Origin, double[]> box) {
+            return new double[] {0, 0};
+        }
+
+        @Override
+        public Degree degree(Origin origin) {
+            return Degree.NONE;
         }
 
         @Override
@@ -41,8 +89,24 @@ sealed interface Formula {
         }
 
         @Override
-        public double[] interval() {
-            return new double[] {origin.low(), origin.high()};
+        public double[] values(Function<Origin, double[]> draws, int count) {
+            return draws.apply(origin).clone();
+        }
+
+        @Override
+        public double[] interval(Function<Origin, double[]> box) {
+            return box.apply(origin);
+        }
+
+        @Override
+        public double[] slope(Origin other, Function<Origin, double[]> box) {
+            double one = origin.equals(other) ? 1 : 0;
+            return new double[] {one, one};
+        }
+
+        @Override
+        public Degree degree(Origin other) {
+            return origin.equals(other) ? Degree.LINE : Degree.NONE;
         }
 
         @Override
@@ -68,10 +132,33 @@ sealed interface Formula {
         }
 
         @Override
-        public double[] interval() {
-            double[] x = a.interval();
-            double[] y = b.interval();
-            return new double[] {x[0] + y[0], x[1] + y[1]};
+        public double[] values(Function<Origin, double[]> draws, int count) {
+            double[] x = a.values(draws, count);
+            double[] y = b.values(draws, count);
+            for (int i = 0; i < count; i++) {
+                x[i] += y[i];
+            }
+            return x;
+        }
+
+        @Override
+        public double[] interval(Function<Origin, double[]> box) {
+            return Intervals.plus(a.interval(box), b.interval(box));
+        }
+
+        @Override
+        public double[] slope(Origin origin, Function<Origin, double[]> box) {
+            return Intervals.plus(a.slope(origin, box), b.slope(origin, box));
+        }
+
+        @Override
+        public Degree degree(Origin origin) {
+            Degree x = a.degree(origin);
+            Degree y = b.degree(origin);
+            if (x.isNone() || y.isNone()) {
+                return x.isNone() ? y : x;
+            }
+            return x == Degree.LINE && y == Degree.LINE ? Degree.LINE : Degree.OTHER;
         }
 
         @Override
@@ -89,26 +176,41 @@ sealed interface Formula {
         }
 
         @Override
-        public double[] interval() {
-            return hull(a.interval(), b.interval());
+        public double[] values(Function<Origin, double[]> draws, int count) {
+            double[] x = a.values(draws, count);
+            double[] y = b.values(draws, count);
+            for (int i = 0; i < count; i++) {
+                x[i] *= y[i];
+            }
+            return x;
+        }
+
+        @Override
+        public double[] interval(Function<Origin, double[]> box) {
+            return Intervals.times(a.interval(box), b.interval(box));
+        }
+
+        @Override
+        public double[] slope(Origin origin, Function<Origin, double[]> box) {
+            return Intervals.plus(
+                    Intervals.times(a.slope(origin, box), b.interval(box)),
+                    Intervals.times(a.interval(box), b.slope(origin, box)));
+        }
+
+        @Override
+        public Degree degree(Origin origin) {
+            Degree x = a.degree(origin);
+            Degree y = b.degree(origin);
+            if (x.isNone() || y.isNone()) {
+                return x.isNone() ? y : x;
+            }
+            return Degree.OTHER;
         }
 
         @Override
         public void collect(Map<String, Origin> origins) {
             a.collect(origins);
             b.collect(origins);
-        }
-
-        static double[] hull(double[] x, double[] y) {
-            double low = Double.POSITIVE_INFINITY;
-            double high = Double.NEGATIVE_INFINITY;
-            for (double p : x) {
-                for (double q : y) {
-                    low = Math.min(low, p * q);
-                    high = Math.max(high, p * q);
-                }
-            }
-            return new double[] {low, high};
         }
     }
 
@@ -120,12 +222,39 @@ sealed interface Formula {
         }
 
         @Override
-        public double[] interval() {
-            double[] y = b.interval();
-            if (y[0] <= 0 && y[1] >= 0) {
-                return new double[] {Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY};
+        public double[] values(Function<Origin, double[]> draws, int count) {
+            double[] x = a.values(draws, count);
+            double[] y = b.values(draws, count);
+            for (int i = 0; i < count; i++) {
+                x[i] /= y[i];
             }
-            return Product.hull(a.interval(), new double[] {1 / y[1], 1 / y[0]});
+            return x;
+        }
+
+        @Override
+        public double[] interval(Function<Origin, double[]> box) {
+            return Intervals.over(a.interval(box), b.interval(box));
+        }
+
+        /** The slope of a / b is (a′ − (a / b) b′) / b. */
+        @Override
+        public double[] slope(Origin origin, Function<Origin, double[]> box) {
+            double[] y = b.interval(box);
+            double[] fall = Intervals.times(interval(box), b.slope(origin, box));
+            double[] top = Intervals.plus(a.slope(origin, box), new double[] {-fall[1], -fall[0]});
+            return Intervals.over(top, y);
+        }
+
+        @Override
+        public Degree degree(Origin origin) {
+            Degree x = a.degree(origin);
+            Degree y = b.degree(origin);
+            if (y.isNone()) {
+                return x;
+            }
+            boolean lines = y == Degree.LINE && (x.isNone() || x == Degree.LINE);
+            boolean inverse = x.isNone() && y == Degree.FRACTION;
+            return lines || inverse ? Degree.FRACTION : Degree.OTHER;
         }
 
         @Override

@@ -1,7 +1,9 @@
 package org.stillroom.model.estimate;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 
@@ -33,15 +35,9 @@ public final class MonteCarlo {
     /** Returns the distribution of an estimate. */
     public Distribution propagate(Estimate estimate) {
         List<Origin> origins = List.copyOf(estimate.origins());
-        double[][] columns = new double[origins.size()][];
-        for (int i = 0; i < columns.length; i++) {
-            columns[i] = draw(origins.get(i));
-        }
-        double[] values = new double[draws];
-        for (int n = 0; n < draws; n++) {
-            int row = n;
-            values[n] = estimate.valueAt(o -> columns[find(origins, o)][row]);
-        }
+        Map<String, double[]> columns = new HashMap<>();
+        origins.forEach(o -> columns.put(o.name(), draw(o)));
+        double[] values = estimate.values(o -> columns.get(o.name()), draws);
         return summary(estimate, origins, values);
     }
 
@@ -63,14 +59,6 @@ public final class MonteCarlo {
         seed = 31 * seed + Double.doubleToLongBits(origin.low());
         seed = 31 * seed + Double.doubleToLongBits(origin.likely());
         return 31 * seed + Double.doubleToLongBits(origin.high());
-    }
-
-    private static int find(List<Origin> origins, Origin origin) {
-        int i = 0;
-        while (!origins.get(i).name().equals(origin.name())) {
-            i++;
-        }
-        return i;
     }
 
     private Distribution summary(Estimate estimate, List<Origin> origins, double[] values) {

@@ -11,7 +11,6 @@ import org.stillroom.ingredients.Thesaurus;
 import org.stillroom.measures.MeasureTable;
 import org.stillroom.measures.system.BookContext;
 import org.stillroom.measures.system.SystemPosterior;
-import org.stillroom.model.estimate.Estimate;
 import org.stillroom.model.reading.Reading;
 import org.stillroom.model.reading.ReadingLine;
 import org.stillroom.model.source.Circumstances;
@@ -101,11 +100,6 @@ public final class SpecResolver {
                 whole.volume(),
                 whole.strength(),
                 whole.sugar(),
-                finder.find(cautions, reading, words, alcohol(whole)));
-    }
-
-    /** Returns the alcohol in the whole, in millilitres. */
-    private static Optional<Estimate> alcohol(Whole whole) {
-        return whole.volume().flatMap(v -> whole.strength().map(s -> v.times(s)));
+                finder.find(cautions, reading, words, whole.alcohol()));
     }
 }

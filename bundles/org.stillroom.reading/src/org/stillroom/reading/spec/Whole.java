@@ -20,8 +20,13 @@ import org.stillroom.model.spec.SpecLine;
  * @param volume millilitres
  * @param strength alcohol by volume, 0 to 1
  * @param sugar grams
+ * @param alcohol millilitres of it in the whole, where its strength is known
  */
-record Whole(Optional<Estimate> volume, Optional<Estimate> strength, Optional<Estimate> sugar) {
+record Whole(
+        Optional<Estimate> volume,
+        Optional<Estimate> strength,
+        Optional<Estimate> sugar,
+        Optional<Estimate> alcohol) {
 
     private static final double PER_CENT = 0.01;
     private static final double PER_LITRE = 0.001;
@@ -31,7 +36,11 @@ record Whole(Optional<Estimate> volume, Optional<Estimate> strength, Optional<Es
         Sum alcohol = new Sum();
         Sum sugar = new Sum();
         if (lines.stream().anyMatch(l -> counts(l) && l.share().isPresent())) {
-            return new Whole(Optional.empty(), strengthOfShares(lines, concepts), Optional.empty());
+            return new Whole(
+                    Optional.empty(),
+                    strengthOfShares(lines, concepts),
+                    Optional.empty(),
+                    Optional.empty());
         }
         boolean strengthKnown = true;
         boolean sugarKnown = true;
@@ -63,7 +72,11 @@ record Whole(Optional<Estimate> volume, Optional<Estimate> strength, Optional<Es
                 strengthKnown
                         ? all.flatMap(v -> alcohol.total().map(a -> a.dividedBy(v)))
                         : Optional.empty();
-        return new Whole(all, strength, sugarKnown ? sugar.total() : Optional.empty());
+        return new Whole(
+                all,
+                strength,
+                sugarKnown ? sugar.total() : Optional.empty(),
+                strength.flatMap(s -> alcohol.total()));
     }
 
     private static Optional<Estimate> strengthOfShares(List<SpecLine> lines, Concepts concepts) {
