@@ -75,7 +75,7 @@ public final class AmountReasons {
                         .map(
                                 v ->
                                         "Volume "
-                                                + AmountFormat.write(v, "ml")
+                                                + AmountFormat.poured(v, "ml")
                                                 + ": what is poured, added up, before ice melts.")
                         .orElse("No volume is given: no line has one."),
                 and(lines, spec.volume().flatMap(v -> Spread.of(v, "ml"))));
@@ -107,7 +107,7 @@ public final class AmountReasons {
     private Explanation sugar(Spec spec, List<SpecLine> lines) {
         return Explanation.of(
                 spec.sugar()
-                        .map(s -> "Sugar " + AmountFormat.write(s, "g") + " in the whole.")
+                        .map(s -> "Sugar " + AmountFormat.poured(s, "g") + " in the whole.")
                         .orElse(
                                 "No sugar is given: nothing sweet is read, or the amount or sugar"
                                         + " of something is not known."),

@@ -55,8 +55,8 @@ public final class Amounts {
             return line.share().get() + " of the whole";
         }
         return line.millilitres()
-                .map(v -> AmountFormat.write(v, "ml"))
-                .or(() -> line.grams().map(g -> AmountFormat.write(g, "g")))
+                .map(v -> AmountFormat.poured(v, "ml"))
+                .or(() -> line.grams().map(g -> AmountFormat.poured(g, "g")))
                 .orElse("–");
     }
 
@@ -95,9 +95,9 @@ public final class Amounts {
     /** Returns volume, strength and sugar of the whole in words, as far as they are known. */
     public static String whole(Spec spec) {
         List<String> known = new ArrayList<>();
-        spec.volume().ifPresent(v -> known.add(AmountFormat.write(v, "ml") + " " + before(spec)));
+        spec.volume().ifPresent(v -> known.add(AmountFormat.poured(v, "ml") + " " + before(spec)));
         spec.strength().ifPresent(s -> known.add(AmountFormat.percent(s) + " by volume"));
-        spec.sugar().ifPresent(s -> known.add(AmountFormat.write(s, "g") + " of sugar"));
+        spec.sugar().ifPresent(s -> known.add(AmountFormat.poured(s, "g") + " of sugar"));
         return known.isEmpty() ? "no amount is known" : String.join(", ", known);
     }
 }

@@ -37,7 +37,7 @@ final class Spread {
                         + AmountFormat.rounded(spread.high(), place)
                         + " "
                         + unit;
-        String all = AmountFormat.write(amount, unit);
+        String all = AmountFormat.poured(amount, unit);
         String statement =
                 "The limits of "
                         + all

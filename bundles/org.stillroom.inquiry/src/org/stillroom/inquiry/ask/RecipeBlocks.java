@@ -107,7 +107,7 @@ final class RecipeBlocks {
                         .map(AmountFormat::percent)
                         .map(s -> s + " by volume")
                         .orElse("strength not known");
-        String volume = spec.volume().map(v -> AmountFormat.write(v, "ml")).orElse("–");
+        String volume = spec.volume().map(v -> AmountFormat.poured(v, "ml")).orElse("–");
         return List.of("", volume, "the whole " + Amounts.before(spec), strength, "");
     }
 

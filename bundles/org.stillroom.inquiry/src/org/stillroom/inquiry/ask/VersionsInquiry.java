@@ -128,7 +128,7 @@ public final class VersionsInquiry implements Inquiry {
                 spec(version),
                 version.spec()
                         .volume()
-                        .map(v -> org.stillroom.measures.format.AmountFormat.write(v, "ml"))
+                        .map(v -> org.stillroom.measures.format.AmountFormat.poured(v, "ml"))
                         .orElse("–"),
                 Amounts.percent(version.spec().strength()));
     }

@@ -17,6 +17,9 @@ public final class AmountFormat {
     /** Significant digits of an amount that is known exactly. */
     private static final int EXACT_DIGITS = 5;
 
+    /** Significant digits of what is poured; above a litre those of an exact amount. */
+    private static final int POURED_DIGITS = 3;
+
     /** From here on litres and kilograms are written. */
     private static final double LARGE = 10_000;
 
@@ -43,6 +46,17 @@ public final class AmountFormat {
         return "≈ " + value + " " + unit + " (" + least + "–" + most + ")";
     }
 
+    /**
+     * Returns an amount as somebody pours or weighs it: one that is known exactly to three
+     * significant digits, “29.6 ml”, since no measure at a bar or in a kitchen is filled to a
+     * thousandth (from memory); the exact figure belongs to its explanation.
+     */
+    public static String poured(Estimate estimate, String unit) {
+        return estimate.low() == estimate.high() && estimate.likely() < LARGE
+                ? digits(estimate.likely(), POURED_DIGITS) + " " + unit
+                : write(estimate, unit);
+    }
+
     /** Returns “22 % (19–26)” with “≈ ” before it, for a fraction 0 to 1. */
     public static String percent(Estimate fraction) {
         return write(fraction.times(100), "%");
@@ -50,12 +64,17 @@ public final class AmountFormat {
 
     /** Returns a number to five significant digits, without empty places after the point. */
     public static String exact(double value) {
+        return digits(value, EXACT_DIGITS);
+    }
+
+    private static String digits(double value, int digits) {
         if (value == 0) {
             return "0";
         }
-        BigDecimal number =
-                new BigDecimal(value, new MathContext(EXACT_DIGITS, RoundingMode.HALF_EVEN));
-        return number.stripTrailingZeros().toPlainString();
+        boolean whole = value >= Math.pow(10, digits);
+        MathContext context =
+                new MathContext(whole ? EXACT_DIGITS : digits, RoundingMode.HALF_EVEN);
+        return new BigDecimal(value, context).stripTrailingZeros().toPlainString();
     }
 
     /**

@@ -62,4 +62,17 @@ class AmountFormatTests {
                         || number.doubleValue() % Math.max(1, Math.rint(finest)) == 0;
         assertTrue(fine || zeros, message);
     }
+
+    /** Definitions: the US fluid ounce and pint by the gallon of 231 cubic inches. */
+    @Test
+    void whatIsPouredHasThreeDigits() {
+        assertEquals("29.6 ml", AmountFormat.poured(Estimate.exact(29.5735295625), "ml"));
+        assertEquals("473 ml", AmountFormat.poured(Estimate.exact(473.176473), "ml"));
+        assertEquals("3785.4 ml", AmountFormat.poured(Estimate.exact(3785.411784), "ml"));
+        assertEquals("30 ml", AmountFormat.poured(Estimate.exact(30), "ml"));
+        assertEquals("0.92 g", AmountFormat.poured(Estimate.exact(0.92), "g"));
+        assertEquals("0 ml", AmountFormat.poured(Estimate.exact(0), "ml"));
+        assertEquals("37.854 l", AmountFormat.poured(Estimate.exact(37854.11784), "ml"));
+        assertEquals("29.574 ml", AmountFormat.write(Estimate.exact(29.5735295625), "ml"));
+    }
 }

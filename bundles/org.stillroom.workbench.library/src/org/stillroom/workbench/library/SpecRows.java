@@ -77,8 +77,8 @@ final class SpecRows {
     private static String volume(SpecLine line) {
         Optional<String> share = line.share().map(s -> s + " of the whole");
         return line.millilitres()
-                .map(v -> AmountFormat.write(v, "ml"))
-                .or(() -> line.grams().map(g -> AmountFormat.write(g, "g")))
+                .map(v -> AmountFormat.poured(v, "ml"))
+                .or(() -> line.grams().map(g -> AmountFormat.poured(g, "g")))
                 .or(() -> share)
                 .orElse("–");
     }
@@ -102,11 +102,11 @@ final class SpecRows {
         List<String> parts = new ArrayList<>();
         spec.volume()
                 .ifPresent(
-                        v -> parts.add(AmountFormat.write(v, "ml") + " " + Amounts.before(spec)));
+                        v -> parts.add(AmountFormat.poured(v, "ml") + " " + Amounts.before(spec)));
         spec.strength()
                 .map(AmountFormat::percent)
                 .ifPresent(s -> parts.add("strength " + s + " by volume"));
-        spec.sugar().ifPresent(s -> parts.add("sugar " + AmountFormat.write(s, "g")));
+        spec.sugar().ifPresent(s -> parts.add("sugar " + AmountFormat.poured(s, "g")));
         return String.join("  ·  ", parts);
     }
 }
