@@ -1,6 +1,8 @@
 package org.stillroom.reading.cut;
 
+import java.text.Normalizer;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * How much a stretch of text reads like the body of a recipe.
@@ -41,6 +43,7 @@ record BodyScore(
 
     private static final int WINDOW = 30;
     private static final int LONGEST_WORD = 60;
+    private static final Pattern MARKS = Pattern.compile("\\p{M}+");
 
     /** Returns the score of a stretch of a text, given by UTF-16 units. */
     static BodyScore of(String text, int from, int to, Cues cues) {
@@ -84,14 +87,18 @@ record BodyScore(
         for (int i = 0; i < word.length(); i++) {
             char c = word.charAt(i);
             if (c < 'a' || c > 'z') {
-                return word.toLowerCase(Locale.ROOT)
-                        .replace('ſ', 's')
-                        .replace('’', '\'')
-                        .replace('ç', 'c')
-                        .replace('é', 'e')
-                        .replace('è', 'e')
-                        .replace('ê', 'e')
-                        .replace('ü', 'u');
+                return plain(word.toLowerCase(Locale.ROOT));
+            }
+        }
+        return word;
+    }
+
+    private static String plain(String word) {
+        for (int i = 0; i < word.length(); i++) {
+            if (word.charAt(i) > 127) {
+                String curly = word.replace('ſ', 's').replace('’', '\'').replace("ß", "ss");
+                return MARKS.matcher(Normalizer.normalize(curly, Normalizer.Form.NFD))
+                        .replaceAll("");
             }
         }
         return word;

@@ -3,7 +3,11 @@ package org.stillroom.reading.cut;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.stillroom.model.source.Source;
+import org.stillroom.reading.grammar.LanguageGuess;
+import org.stillroom.reading.grammar.VocabularyRow;
 
 /**
  * Cuts a whole book into its recipes and everything else.
@@ -17,22 +21,42 @@ import org.stillroom.model.source.Source;
  */
 public final class BookCutter {
 
-    private final Cues cues = Cues.house();
+    /** How many places of a book are looked at for their language, and how much of each. */
+    private static final int PLACES = 24;
+
+    private static final int PLACE = 1_000;
+
+    private final Cues house = Cues.house();
 
     /** Cuts a source; a text without recipes gives sections alone. */
     public Cut cut(Source source) {
         Structure structure = new Structure(source);
+        Cues cues = cues(source);
         Lines lines = new Lines(structure.text());
         Listing listing = new Listing(lines, lines.count());
         List<Unit> units = new Splitter(structure, lines, listing, cues).split();
         List<Stretch> stretches =
                 structure.hasRecipes()
                         ? new MarkedBook(structure, cues).assemble(units)
-                        : guess(structure, listing, units);
+                        : guess(structure, listing, units, cues);
         return new CutWriter(source, listing).write(stretches);
     }
 
-    private List<Stretch> guess(Structure structure, Listing listing, List<Unit> units) {
+    /** Returns the cues of English and of every other language that a part of the book is in. */
+    private Cues cues(Source source) {
+        String text = source.text().toString();
+        int step = Math.max(PLACE, text.length() / PLACES);
+        Set<String> languages = new TreeSet<>();
+        for (int at = 0; at < text.length(); at += step) {
+            String place = text.substring(at, Math.min(text.length(), at + PLACE));
+            languages.add(LanguageGuess.of(place, source.bibliography().language()));
+        }
+        languages.remove("en");
+        languages.retainAll(VocabularyRow.LANGUAGES);
+        return languages.isEmpty() ? house : house.with(languages);
+    }
+
+    private List<Stretch> guess(Structure structure, Listing listing, List<Unit> units, Cues cues) {
         List<Unit> judged = new Judge(structure, listing, cues).decide(new ArrayList<>(units));
         return new Assembler(structure, cues).assemble(new Variants(structure, cues).add(judged));
     }

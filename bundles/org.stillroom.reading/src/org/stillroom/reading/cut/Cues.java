@@ -7,12 +7,14 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.stillroom.model.source.Section;
+import org.stillroom.reading.grammar.VocabularyRow;
 
 /** The words by which a recipe, a title and a story are told apart, read from the data files. */
 final class Cues {
@@ -43,6 +45,19 @@ final class Cues {
                     Map.entry("label", LABEL),
                     Map.entry("chore", CHORE));
 
+    /** Which classes of a language's vocabulary tell the same as which cues. */
+    private static final Map<String, Integer> CLASSES =
+            Map.of(
+                    "measure", MEASURE,
+                    "number", NUMBER,
+                    "fraction", NUMBER,
+                    "verb", VERB,
+                    "fill-verb", VERB,
+                    "head", INGREDIENT,
+                    "substance", INGREDIENT,
+                    "countable", INGREDIENT,
+                    "vessel", VESSEL);
+
     private static final Cues HOUSE = load();
 
     private final Map<String, Integer> words;
@@ -58,9 +73,35 @@ final class Cues {
         return HOUSE;
     }
 
+    /**
+     * Returns these cues with the words of other languages, as the grammar has them.
+     *
+     * @param languages codes such as “fr”; English is there already
+     */
+    Cues with(Collection<String> languages) {
+        Map<String, Integer> more = new HashMap<>(words);
+        for (String language : languages) {
+            for (VocabularyRow row : VocabularyRow.of(language)) {
+                int kind = CLASSES.getOrDefault(row.kind(), 0);
+                if (kind != 0 && row.form().length() > 1 && row.form().indexOf(' ') < 0) {
+                    more.merge(row.form(), kind, (a, b) -> a | b);
+                    more.putIfAbsent(row.form().replace("sz", "ss"), kind);
+                    if (kind == MEASURE || kind == INGREDIENT) {
+                        more.putIfAbsent(plural(row.form()), kind);
+                    }
+                }
+            }
+        }
+        return new Cues(more, headings);
+    }
+
     /** Returns the kinds of a folded word, or of the last part of a compound, as a set of bits. */
     int kinds(String word) {
         int kinds = words.getOrDefault(word, 0);
+        int elided = kinds == 0 ? word.indexOf('\'') : -1;
+        if (elided == 1 || elided == 2) {
+            return words.getOrDefault(word.substring(elided + 1), 0);
+        }
         int dash = kinds == 0 ? word.lastIndexOf('-') : -1;
         if (dash > 0) {
             int joined = words.getOrDefault(word.replace("-", ""), 0);

@@ -13,7 +13,7 @@ import org.stillroom.model.text.Folding;
 /** What the grammar knows of each language: its vocabulary and the names in the thesaurus. */
 final class Knowledge {
 
-    static final List<String> LANGUAGES = List.of("en", "fr", "de", "es");
+    static final List<String> LANGUAGES = VocabularyRow.LANGUAGES;
 
     private final Map<String, Vocabulary> vocabularies = new HashMap<>();
     private final Map<String, IngredientLexicon> lexicons = new HashMap<>();

@@ -1,11 +1,5 @@
 package org.stillroom.reading.grammar;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -15,7 +9,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
-import org.stillroom.model.text.Folding;
 
 /** The words of one language that the grammar knows, read from a file of rows. */
 final class Vocabulary {
@@ -42,27 +35,12 @@ final class Vocabulary {
     /** Reads the vocabulary of a language: “en”, “fr”, “de” or “es”. */
     static Vocabulary of(String language) {
         Vocabulary vocabulary = new Vocabulary(language);
-        String name = language + ".tsv";
-        try (InputStream in = Vocabulary.class.getResourceAsStream(name)) {
-            if (in == null) {
-                throw new IllegalArgumentException(
-                        "There is no vocabulary for “" + language + "”; there are en, fr, de, es.");
-            }
-            vocabulary.read(new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8)));
-        } catch (IOException e) {
-            throw new UncheckedIOException("The vocabulary " + name + " cannot be read", e);
-        }
+        VocabularyRow.of(language).forEach(r -> vocabulary.add(r.kind(), r.form(), r.value()));
+        vocabulary.close();
         return vocabulary;
     }
 
-    private void read(BufferedReader reader) throws IOException {
-        String line;
-        while ((line = reader.readLine()) != null) {
-            if (!line.startsWith("#") && !line.isBlank()) {
-                String[] cells = line.split("\t", -1);
-                add(cells[0], Folding.foldWord(cells[1]), cells[2]);
-            }
-        }
+    private void close() {
         classes.values().forEach(PhraseTable::close);
         longMeasures.forEach(
                 (form, value) -> shapes.add(new Shape(form, Slips.likeness(form), value)));
