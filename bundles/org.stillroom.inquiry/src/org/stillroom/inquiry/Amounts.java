@@ -84,7 +84,8 @@ public final class Amounts {
         List<String> fills =
                 spec.lines().stream()
                         .filter(l -> l.line().kind() == LineKind.TOP)
-                        .filter(l -> l.millilitres().isEmpty() && l.share().isEmpty())
+                        .filter(l -> l.millilitres().isEmpty() && l.grams().isEmpty())
+                        .filter(l -> l.share().isEmpty())
                         .map(l -> l.line().ingredientName())
                         .filter(n -> !n.isBlank())
                         .distinct()

@@ -11,9 +11,11 @@ import org.stillroom.model.source.Bibliography;
 import org.stillroom.model.source.Circumstances;
 import org.stillroom.model.source.Place;
 import org.stillroom.model.source.Source;
+import org.stillroom.reading.grammar.LanguageGuess;
 
 /**
- * Takes date and place of a source that says neither from its title page or its file's name.
+ * Takes date and place of a source that says neither from its title page or its file's name, and its
+ * language from its words.
  *
  * <p>What it finds is marked as uncertain ({@code ?}), and a front matter outranks it.
  */
@@ -30,18 +32,22 @@ final class TitlePage {
     private TitlePage() {}
 
     /**
-     * Returns the source with date and place completed where they were missing.
+     * Returns the source with date, place and language completed where they were missing.
      *
      * @param told what the user said of it, which outranks the title page
      */
     static Source complete(Source source, Circumstances told, Knowledge knowledge) {
         Bibliography b = source.bibliography();
-        if (b.date().isPresent() && b.place().isPresent()) {
+        if (b.date().isPresent() && b.place().isPresent() && b.language().isPresent()) {
             return source;
         }
         Optional<UncertainDate> date =
                 b.date().isPresent() ? b.textDate() : told.date().or(() -> date(source));
         Optional<Place> place = b.place().or(() -> place(source, knowledge.measures().places()));
+        Optional<String> language =
+                b.language()
+                        .or(told::language)
+                        .or(() -> LanguageGuess.ofBook(source.text().toString()));
         Bibliography fuller =
                 new Bibliography(
                         b.title(),
@@ -50,7 +56,7 @@ final class TitlePage {
                         place,
                         date,
                         b.printingDate(),
-                        b.language(),
+                        language,
                         b.trade(),
                         b.rights(),
                         b.scan(),

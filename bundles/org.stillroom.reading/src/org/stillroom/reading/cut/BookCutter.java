@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import org.stillroom.model.source.Source;
 import org.stillroom.reading.grammar.LanguageGuess;
-import org.stillroom.reading.grammar.VocabularyRow;
 
 /**
  * Cuts a whole book into its recipes and everything else.
@@ -20,11 +18,6 @@ import org.stillroom.reading.grammar.VocabularyRow;
  * several threads.
  */
 public final class BookCutter {
-
-    /** How many places of a book are looked at for their language, and how much of each. */
-    private static final int PLACES = 24;
-
-    private static final int PLACE = 1_000;
 
     private final Cues house = Cues.house();
 
@@ -44,15 +37,8 @@ public final class BookCutter {
 
     /** Returns the cues of English and of every other language that a part of the book is in. */
     private Cues cues(Source source) {
-        String text = source.text().toString();
-        int step = Math.max(PLACE, text.length() / PLACES);
-        Set<String> languages = new TreeSet<>();
-        for (int at = 0; at < text.length(); at += step) {
-            String place = text.substring(at, Math.min(text.length(), at + PLACE));
-            languages.add(LanguageGuess.of(place, source.bibliography().language()));
-        }
-        languages.remove("en");
-        languages.retainAll(VocabularyRow.LANGUAGES);
+        Set<String> languages =
+                LanguageGuess.foreign(source.text().toString(), source.bibliography().language());
         return languages.isEmpty() ? house : house.with(languages);
     }
 

@@ -328,13 +328,19 @@ final class AmountParser {
         Optional<Size> size = before;
         for (int round = 0; round < 3; round++) {
             Optional<Size> here = sizeAt(at);
-            if (here.isPresent()) {
+            if (here.isPresent() && !beginsMeasure(at)) {
                 size = here;
                 at = words.at("size", p, at).get().next();
             }
             at = skipPraise(at);
         }
         return Optional.of(withMeasure(n, size, i, at));
+    }
+
+    /** Tells whether a word about size is part of a measure's own name: “petit verre”. */
+    private boolean beginsMeasure(int at) {
+        int after = words.at("size", p, at).map(PhraseTable.Match::next).orElse(at);
+        return words.at("measure", p, at).filter(m -> m.next() > after).isPresent();
     }
 
     private Quantity withMeasure(Numeral n, Optional<Size> size, int i, int start) {

@@ -496,6 +496,9 @@ final class NumberParser {
         if (ofOne) {
             return n.withNext(article + 1);
         }
+        if (article > at && n.fraction() && measureAt(article)) {
+            return n.withNext(article);
+        }
         boolean manyFollows = words.has("multiple", p.word(article + 1));
         if (words.has("article", p.word(article))) {
             return manyFollows && n.high().isEmpty()

@@ -78,6 +78,9 @@ final class VesselFinder {
 
     private static String singular(String name) {
         int space = name.lastIndexOf(' ') + 1;
+        if (name.endsWith("glas")) {
+            return name;
+        }
         return name.substring(0, space) + BareNames.singular(name.substring(space));
     }
 

@@ -1,6 +1,7 @@
 package org.stillroom.reading.spec;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.stillroom.ingredients.Properties;
 import org.stillroom.ingredients.Sense;
@@ -53,10 +54,7 @@ final class LineResolver {
     private SpecLine measured(
             ReadingLine line, Concept concept, List<Concept> others, Estimate number) {
         Matter matter = matter(concept);
-        MeasureMeaning meaning =
-                measures.resolve(
-                        new MeasureQuestion(
-                                line.measure(), line.size(), matter, line.ingredientName(), where));
+        MeasureMeaning meaning = meaning(line, matter, concept);
         Optional<Estimate> grams = meaning.grams().map(g -> g.times(number));
         Optional<Estimate> volume =
                 meaning.millilitres()
@@ -75,6 +73,20 @@ final class LineResolver {
                                 + meaning.word(),
                         List.of(meaning.explanation(), ingredient(line, concept)));
         return new SpecLine(line, concept, volume, grams, Optional.empty(), others, why);
+    }
+
+    /** What a measure of something held may be known under its English name alone. */
+    private MeasureMeaning meaning(ReadingLine line, Matter matter, Concept concept) {
+        MeasureQuestion asPrinted =
+                new MeasureQuestion(
+                        line.measure(), line.size(), matter, line.ingredientName(), where);
+        MeasureMeaning meaning = measures.resolve(asPrinted);
+        boolean figure = meaning.millilitres().isPresent() || meaning.grams().isPresent();
+        if (figure || !concept.known()) {
+            return meaning;
+        }
+        String label = concept.label().toLowerCase(Locale.ROOT);
+        return measures.resolve(asPrinted.about(matter, label));
     }
 
     /** An egg is counted and weighed, and fills the glass all the same. */
@@ -151,7 +163,7 @@ final class LineResolver {
 
     /** A sense with a density and no crystal's is poured; a juice, syrup, water or cream too. */
     private Matter pourable(Concept concept) {
-        String label = concept.label().toLowerCase(java.util.Locale.ROOT);
+        String label = concept.label().toLowerCase(Locale.ROOT);
         boolean named =
                 label.matches(
                         ".*\\b(syrup|juice|water|cream(?! of tartar)|milk|honey|molasses|treacle|essence"
