@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.stream.Collectors;
 import org.stillroom.ingredients.Allergen;
@@ -36,9 +37,11 @@ final class CautionFinder {
     private static final double BOWL_ML = 200;
 
     private final Thesaurus thesaurus;
+    private final NamedHazards named;
 
     CautionFinder(Thesaurus thesaurus) {
         this.thesaurus = thesaurus;
+        this.named = new NamedHazards(thesaurus);
     }
 
     /**
@@ -52,6 +55,10 @@ final class CautionFinder {
             Cautions ingredients, Reading reading, String words, Optional<Estimate> alcohol) {
         List<Caution> found = new ArrayList<>(ingredients.hazards());
         found.addAll(Cautions.inWords(words, thesaurus));
+        Set<String> told = found.stream().map(Caution::words).collect(Collectors.toSet());
+        named.in(words, reading.witness().title()).stream()
+                .filter(c -> !told.contains(c.words()))
+                .forEach(found::add);
         allergens(ingredients.together()).ifPresent(found::add);
         strength(reading, alcohol).ifPresent(found::add);
         Map<String, Caution> once = new LinkedHashMap<>();

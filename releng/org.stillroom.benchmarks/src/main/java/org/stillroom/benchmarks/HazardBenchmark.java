@@ -19,11 +19,11 @@ import org.stillroom.model.spec.Caution;
 import org.stillroom.model.text.Folding;
 
 /**
- * Looks for hazards in the sentences of the hazard truth and prints how many are flagged, and how
- * many harmless ones are.
+ * Looks for hazards in the sentences of the hazard truth, alone and inside recipes of the example
+ * library and of other books, and prints how many are flagged, and how many harmless ones are.
  *
- * <p>Arguments: the file of sentences, by default the project’s; {@code --mistakes} shows those of
- * half A.
+ * <p>Arguments: a folder of books, which are no part of the project, whose recipes are looked through
+ * too; {@code --mistakes} shows what went wrong.
  */
 public final class HazardBenchmark {
 
@@ -35,7 +35,13 @@ public final class HazardBenchmark {
 
     private HazardBenchmark() {}
 
-    private record Row(String id, String half, String text, Optional<Caution.Level> level) {}
+    private record Row(
+            String id, String half, String term, String text, Optional<Caution.Level> level) {
+
+        HazardBooks.Planted planted() {
+            return new HazardBooks.Planted(id, text, level);
+        }
+    }
 
     private record Result(Row row, List<Caution> cautions) {
 
@@ -60,7 +66,8 @@ public final class HazardBenchmark {
     public static void main(String[] args) throws IOException {
         Locale.setDefault(Locale.ROOT);
         List<String> options = List.of(args);
-        Path file = Truth.file(args, "releng/truth/reading/hazards.tsv");
+        Path root = Path.of(System.getProperty("stillroom.root", "."));
+        Path file = root.resolve("releng/truth/reading/hazards.tsv");
         Thesaurus thesaurus = Thesaurus.shipped();
         List<Result> results = new ArrayList<>();
         for (String line : Files.readAllLines(file, StandardCharsets.UTF_8)) {
@@ -70,6 +77,7 @@ public final class HazardBenchmark {
                         new Row(
                                 cells[0],
                                 cells[1],
+                                cells[2],
                                 cells[3],
                                 Optional.ofNullable(LEVELS.get(cells[4])));
                 results.add(new Result(row, cautions(thesaurus, row.text())));
@@ -80,15 +88,34 @@ public final class HazardBenchmark {
         print("both halves", results);
         if (options.contains("--mistakes")) {
             results.stream()
-                    .filter(r -> r.row().half().equals("A"))
                     .filter(r -> r.row().level().isEmpty() ? r.alarmed() : !r.asGrave())
                     .forEach(HazardBenchmark::show);
+        }
+        books(results.stream().map(Result::row).toList(), root, options);
+    }
+
+    private static void books(List<Row> rows, Path root, List<String> options) throws IOException {
+        boolean mistakes = options.contains("--mistakes");
+        List<HazardBooks.Planted> sentences = rows.stream().map(Row::planted).toList();
+        new HazardBooks("example", root.resolve("corpus-example"), mistakes).planted(sentences);
+        List<String> terms =
+                rows.stream().filter(r -> r.level().isPresent()).map(Row::term).toList();
+        for (String option : options) {
+            if (!option.startsWith("-")) {
+                HazardBooks books = new HazardBooks("books", Path.of(option), mistakes);
+                books.planted(sentences);
+                books.standing(terms);
+            }
         }
     }
 
     private static List<Caution> cautions(Thesaurus thesaurus, String text) {
         List<String> tokens =
-                List.of(Folding.fold(text).folded().replaceAll("[,.;:()]", " , ").split(" +"));
+                List.of(
+                        Folding.fold(text)
+                                .folded()
+                                .replaceAll("(?<!\\bst)[,.;:()]", " , ")
+                                .split(" +"));
         List<Sense> senses = new ArrayList<>();
         int at = 0;
         while (at < tokens.size()) {
