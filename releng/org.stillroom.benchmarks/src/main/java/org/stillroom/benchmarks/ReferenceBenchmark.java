@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -85,10 +86,7 @@ public final class ReferenceBenchmark {
         ObjectMapper json = new ObjectMapper();
         Map<String, Tally[]> halves = new TreeMap<>();
         boolean show = List.of(args).contains("--mistakes");
-        for (String row :
-                Files.readAllLines(
-                        Truth.file(args, "releng/truth/reading/references.jsonl"),
-                        StandardCharsets.UTF_8)) {
+        for (String row : rows(args)) {
             Case read = read(reader, json.readTree(row));
             String half = read.truth().get("half").asText();
             Tally[] tallies =
@@ -104,6 +102,20 @@ public final class ReferenceBenchmark {
                     tallies[0].print("references");
                     tallies[1].print("edits");
                 });
+    }
+
+    /** Returns the rows of a file that was named, else those of all files of the truth. */
+    private static List<String> rows(String[] args) throws IOException {
+        List<String> rows = new ArrayList<>();
+        if (args.length > 0 && !args[0].startsWith("--")) {
+            return Files.readAllLines(Path.of(args[0]), StandardCharsets.UTF_8);
+        }
+        for (String name : List.of("", "holdout-", "unseen-")) {
+            Path file =
+                    Truth.file(new String[0], "releng/truth/reading/" + name + "references.jsonl");
+            rows.addAll(Files.readAllLines(file, StandardCharsets.UTF_8));
+        }
+        return rows;
     }
 
     private static boolean judge(Case read, Tally bases, Tally edits) {
