@@ -116,6 +116,17 @@ final class Face {
 
     private int wrongWords(ParameterException e, String[] words) {
         terminal.err().println("stillroom: " + e.getMessage());
+        for (String word : words) {
+            if (word.matches("-\\d.*")) {
+                terminal.err()
+                        .println(
+                                "“"
+                                        + word
+                                        + "” begins as an option does; write -- before words that begin"
+                                        + " with a minus sign.");
+                return ExitCode.USAGE;
+            }
+        }
         if (!UnmatchedArgumentException.printSuggestions(e, terminal.err())) {
             String name = e.getCommandLine().getCommandName();
             String help = name.equals(command()) ? "help" : "help " + name;

@@ -122,7 +122,11 @@ public sealed interface MeasureMeaning {
             String near =
                     nearest.isEmpty()
                             ? ""
-                            : " The nearest known are " + String.join(", ", nearest) + ".";
+                            : (nearest.size() > 1
+                                            ? " The nearest known are "
+                                            : " The nearest known is ")
+                                    + String.join(", ", nearest)
+                                    + ".";
             return "“"
                     + word
                     + "” is no measure known here."

@@ -43,7 +43,9 @@ final class Reasons {
     private static String what(Finding f) {
         String size = f.question().size().map(s -> s.word() + " ").orElse("");
         String thing = f.question().thing();
-        return size + f.word().word() + (thing.isEmpty() ? "" : " of " + thing);
+        String word = f.word().word().equals("juice-of") ? "juice" : f.word().word();
+        String of = word.equals("whole") ? " " : " of ";
+        return size + word + (thing.isEmpty() ? "" : of + thing);
     }
 
     /** Tells whether a few exact definitions compete, so that a range between them says little. */
@@ -94,10 +96,14 @@ final class Reasons {
         String first =
                 counting.stream()
                         .limit(NAMED)
-                        .map(a -> a.source() + " (" + stated(a, symbol) + ")")
+                        .map(a -> who(a) + " (" + stated(a, symbol) + ")")
                         .collect(Collectors.joining(", "));
         int more = counting.size() - NAMED;
         return more > 0 ? first + " and " + more + " more" : first;
+    }
+
+    private static String who(WeightedAuthority a) {
+        return a.source().equals("from memory") ? "a figure from memory" : a.source();
     }
 
     private static String stated(WeightedAuthority a, String symbol) {

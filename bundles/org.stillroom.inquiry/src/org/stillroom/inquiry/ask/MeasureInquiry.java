@@ -27,8 +27,10 @@ import org.stillroom.measures.knowledge.Dimension;
 import org.stillroom.measures.phrase.PhraseAnswer;
 import org.stillroom.measures.phrase.PhraseAnswer.Quantity;
 import org.stillroom.measures.phrase.Phrases;
+import org.stillroom.model.explain.Problem;
 import org.stillroom.model.progress.Progress;
 import org.stillroom.model.source.Circumstances;
+import org.stillroom.model.source.Place;
 
 /** Says what a phrase of measure, strength or syrup meant, and who says so. */
 @Component(service = Inquiry.class)
@@ -96,7 +98,31 @@ public final class MeasureInquiry implements Inquiry {
         if (wheres.size() > 1) {
             new SideBySide(phrases, phrase).write(wheres, blocks, json);
         }
-        return new Answer("What “" + phrase + "” meant", blocks, json, List.of());
+        return new Answer(
+                "What “" + phrase + "” meant",
+                blocks,
+                json,
+                strangePlaces(book.measures(), wheres));
+    }
+
+    /** Reports places that the gazetteer does not know: nothing can be concluded from them. */
+    private static List<Problem> strangePlaces(MeasureTable measures, List<Circumstances> wheres) {
+        return wheres.stream()
+                .flatMap(w -> w.place().stream())
+                .filter(p -> measures.places().find(p).isEmpty())
+                .map(Place::toText)
+                .distinct()
+                .map(
+                        p ->
+                                Problem.warning(
+                                        "",
+                                        "The place “"
+                                                + p
+                                                + "” is not known, so the answer holds for"
+                                                + " any place.",
+                                        "Name a country or a larger town, such as GB, US-NY or"
+                                                + " London, or give it a row in knowledge/places.csv."))
+                .toList();
     }
 
     /** A table of measures with the circumstances of the book that it is of, if it is of one. */
@@ -160,6 +186,11 @@ public final class MeasureInquiry implements Inquiry {
     }
 
     private static InquiryException refusal(PhraseAnswer.None none) {
+        boolean told = none.reason().contains("The nearest known");
+        if (told) {
+            return new InquiryException(
+                    none.reason(), "“word” shows what is known of a word of measure.");
+        }
         String nearest =
                 none.nearest().isEmpty()
                         ? "Try a number and a measure, such as “2 wineglasses”."

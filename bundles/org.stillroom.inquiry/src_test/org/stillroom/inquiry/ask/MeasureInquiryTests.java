@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -111,5 +112,15 @@ class MeasureInquiryTests {
             json.get("anachronisms")
                     .forEach(a -> assertTrue(a.get("first").asInt() > 1700, a.toString()));
         }
+    }
+
+    @Test
+    void anUnknownPlaceIsReportedAndNotPassedOver() {
+        Answer known = ask("phrase", "a wineglass", "place", "London");
+        assertEquals(List.of(), known.problems());
+        Answer strange = ask("phrase", "a wineglass", "place", "Atlantis");
+        assertEquals(1, strange.problems().size());
+        assertTrue(strange.problems().get(0).reason().contains("“Atlantis”"));
+        assertTrue(strange.problems().get(0).remedy().contains("knowledge/places.csv"));
     }
 }

@@ -83,7 +83,8 @@ public final class MeasureWords {
 
     /** Returns the canonical words nearest to a printed one, at most so many. */
     public List<String> nearest(String printed, int most) {
-        return Nearest.of(plain(printed), labels.keySet(), most * 3).stream()
+        List<String> telling = labels.keySet().stream().filter(l -> l.length() > 2).toList();
+        return Nearest.of(plain(printed), telling, most * 3).stream()
                 .map(labels::get)
                 .distinct()
                 .limit(most)

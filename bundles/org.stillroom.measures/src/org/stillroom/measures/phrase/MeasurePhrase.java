@@ -3,8 +3,10 @@ package org.stillroom.measures.phrase;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.stillroom.measures.Matter;
 import org.stillroom.measures.knowledge.MeasureWord;
@@ -45,6 +47,14 @@ public record MeasurePhrase(
                     "juice", "syrup", "sirup", "water", "sirop", "jus ", "eau", "saft", "wasser",
                     "jugo", "zumo", "jarabe", "agua", "creme", "crema", "liqueur", "likor",
                     "licor");
+
+    /** Things that are counted whole: lemons, oranges. */
+    private static final Set<String> WHOLES =
+            Rows.shipped("measures.csv").stream()
+                    .filter(r -> Set.of("whole", "juice-of").contains(r.get("word")))
+                    .map(r -> r.get("of"))
+                    .filter(of -> !of.isEmpty())
+                    .collect(Collectors.toUnmodifiableSet());
 
     private static final int LONGEST = 5;
 
@@ -108,6 +118,12 @@ public record MeasurePhrase(
                 String tail = String.join(" ", Arrays.copyOfRange(tokens, n, tokens.length));
                 return of(text, quantity, most, size, word.get().word(), tail);
             }
+        }
+        Optional<String> fruit = WHOLES.contains(rest) ? Optional.of(rest) : Optional.empty();
+        Optional<String> fruits =
+                fruit.or(() -> Optional.of(singular(rest)).filter(WHOLES::contains));
+        if (fruits.isPresent()) {
+            return of(text, quantity, most, size, "whole", fruits.get());
         }
         if (!rest.isEmpty() && !quantity.equals(Rational.ONE) && words.nearest(rest, 1).isEmpty()) {
             return of(text, quantity, most, size, "whole", rest);

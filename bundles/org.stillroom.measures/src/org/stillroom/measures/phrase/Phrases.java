@@ -38,6 +38,10 @@ public final class Phrases {
     }
 
     private PhraseAnswer quantity(String text, Circumstances where) {
+        Optional<PhraseAnswer> nothing = nothing(text, where);
+        if (nothing.isPresent()) {
+            return nothing.get();
+        }
         MeasurePhrase phrase = MeasurePhrase.parse(text, table.words());
         MeasureMeaning meaning =
                 table.resolve(
@@ -55,6 +59,26 @@ public final class Phrases {
         String reason =
                 amount.map(a -> sentence(phrase, (Measured) meaning, a)).orElse(meaning.reason());
         return new PhraseAnswer.Quantity(text, where, phrase, meaning, amount, reason);
+    }
+
+    /** An amount of nothing, or less than nothing, is no amount. */
+    private static Optional<PhraseAnswer> nothing(String text, Circumstances where) {
+        String reason = "";
+        if (text.matches("\\s*(?:[-–−]|minus\\b)\\s*[\\d½⅓¼¾].*")) {
+            reason = "“" + text.strip() + "” is less than nothing, which nobody pours.";
+        } else if (text.matches(".*\\d\\s*[/⁄]\\s*0+(?:\\D.*|$)")) {
+            reason =
+                    "“"
+                            + text.strip()
+                            + "” has a fraction with 0 below its line, which is no number.";
+        } else if (text.matches("\\s*(?:0+(?:[.,]0+)?|no|zero)\\s+\\p{L}.*")) {
+            reason = "“" + text.strip() + "” is no amount: none of it is called for.";
+        }
+        return reason.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        new PhraseAnswer.None(
+                                text, where, reason, List.of("½ gill", "2 wineglasses")));
     }
 
     private static Estimate times(Measured meaning, MeasurePhrase phrase) {

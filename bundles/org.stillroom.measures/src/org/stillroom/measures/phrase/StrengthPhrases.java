@@ -24,7 +24,7 @@ import org.stillroom.model.text.Folding;
 /** Reads phrases about the strength of spirits; a bare “proof” is never settled silently. */
 final class StrengthPhrases {
 
-    private static final String NUMBER = "(\\d{1,3}(?:[.,]\\d{1,2})?)";
+    private static final String NUMBER = "(\\d{1,5}(?:[.,]\\d{1,2})?)";
     private static final String DEGREE = "\\s*(?:°|º|deg\\.?|degrees?)?\\s*";
 
     private static final Pattern OVER =
@@ -46,6 +46,10 @@ final class StrengthPhrases {
                     NUMBER
                             + "\\s*(?:%|per ?cent)\\s*(?:vol\\.?|abv|a\\.b\\.v\\.|by"
                             + " volume|alcohol)?");
+
+    /** Scales of spirit that old books name and for which no table was at hand. */
+    private static final Pattern OTHER_SCALE =
+            Pattern.compile(NUMBER + DEGREE + "(?:cartier|beck|richter|stoppani|dicas|clarke).*");
 
     private static final String SIKES_SCALE = "British proof (Sikes)";
 
@@ -116,6 +120,14 @@ final class StrengthPhrases {
             double degrees = proof.group(1) == null ? Double.NaN : number(proof.group(1));
             return Optional.of(proof(text, where, Where.of(where, places), degrees));
         }
+        if (OTHER_SCALE.matcher(folded).matches()) {
+            return Optional.of(
+                    new PhraseAnswer.None(
+                            text,
+                            where,
+                            "The scale of “" + text.strip() + "” is not known here.",
+                            List.of("proof", "over or under proof", "°Gay-Lussac", "°Tralles")));
+        }
         return SCALES.stream()
                 .flatMap(scale -> single(text, where, folded, scale).stream())
                 .findFirst();
@@ -134,12 +146,7 @@ final class StrengthPhrases {
         double value = number(m.group(1));
         Optional<Double> volume = strength(scale.strength(), value);
         if (volume.isEmpty()) {
-            return Optional.of(
-                    new PhraseAnswer.None(
-                            text,
-                            where,
-                            "No spirit is as strong as “" + text.strip() + "”.",
-                            List.of("70 o.p.", "30 u.p.", "90 °Tralles")));
+            return Optional.of(tooStrong(text, where, ""));
         }
         StrengthReading reading =
                 new StrengthReading(scale.name(), volume.get(), 1, scale.source());
@@ -168,7 +175,15 @@ final class StrengthPhrases {
                 reading.source());
     }
 
-    private Strength proof(String text, Circumstances asked, Where where, double degrees) {
+    private static PhraseAnswer tooStrong(String text, Circumstances where, String why) {
+        return new PhraseAnswer.None(
+                text,
+                where,
+                "No spirit is as strong as “" + text.strip() + "”." + why,
+                List.of("70 o.p.", "30 u.p.", "100 proof", "90 °Tralles"));
+    }
+
+    private PhraseAnswer proof(String text, Circumstances asked, Where where, double degrees) {
         Row row = row(where);
         double american = row.number("us").orElseThrow().toDouble();
         double value = Double.isNaN(degrees) ? 100 : degrees;
@@ -180,6 +195,12 @@ final class StrengthPhrases {
                 new StrengthReading(
                         SIKES_SCALE, Proof.fromSikes(value), 1 - american, "Nicholson 1912"));
         readings.removeIf(r -> r.strength() > 1);
+        if (readings.isEmpty()) {
+            return tooStrong(
+                    text,
+                    asked,
+                    " Pure alcohol is 200 degrees of United States proof, about 175 of British.");
+        }
         readings.sort(Comparator.comparingDouble(r -> -r.share()));
         StringBuilder reason = new StringBuilder();
         for (StrengthReading reading : readings) {

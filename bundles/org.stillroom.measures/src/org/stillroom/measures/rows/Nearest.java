@@ -8,7 +8,7 @@ import org.apache.commons.text.similarity.JaroWinklerSimilarity;
 /** Finds the words that were most likely meant; Jaro–Winkler similarity of Apache Commons Text. */
 public final class Nearest {
 
-    private static final double ENOUGH = 0.75;
+    private static final double ENOUGH = 0.78;
 
     private Nearest() {}
 

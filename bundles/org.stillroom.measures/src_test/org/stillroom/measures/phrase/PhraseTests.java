@@ -42,6 +42,8 @@ class PhraseTests {
             delimiter = '|',
             value = {
                 "2 wineglasses|2||wineglass|",
+                "2 lemons|2||whole|lemon",
+                "an orange|1||whole|orange",
                 "1½ wine-glassfuls|1 1/2||wineglass|",
                 "1 ½ wine glassfuls of gum|1 1/2||wineglass|gum",
                 "1 1/2 wineglass|1 1/2||wineglass|",
@@ -260,5 +262,53 @@ class PhraseTests {
                                         word,
                                         TABLE.words().find(label).orElseThrow().word(),
                                         label));
+    }
+
+    /** Sugar in grams to the litre at saturation and below: NBS Circular 440, by its densities. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "600 g per litre|49.0",
+                "600 g/l|49.0",
+                "800 grammes to the litre|61.7",
+                "2 to 1 syrup|66.7",
+                "syrup 3:2|60.0",
+                "1:1 simple syrup|50.0",
+                "syrup of 2 lbs sugar to the imperial pint|61.5",
+                "1 kg sugar to a litre of water|50.0",
+            })
+    void syrupsByGramsAndProportions(String text, double brix) {
+        Syrup syrup = assertInstanceOf(Syrup.class, phrases.answer(text, Circumstances.UNKNOWN));
+        assertEquals(brix, syrup.readings().get(0).brix(), 0.1, text);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "250 proof|200 degrees of United States proof",
+                "22 degrees Cartier|is not known here",
+                "120 Brix|saturated",
+                "2000 g per litre|saturated",
+                "1 to 0 syrup|saturated",
+                "0 lemons|is no amount",
+                "-3 eggs|less than nothing",
+                "1/0 gill|no number",
+                "9999 proof|No spirit",
+            })
+    void absurdPhrasesAreToldWhy(String text, String why) {
+        PhraseAnswer answer = phrases.answer(text, at("US", "1895", "bar"));
+        PhraseAnswer.None none = assertInstanceOf(PhraseAnswer.None.class, answer, text);
+        assertTrue(none.reason().contains(why), none.reason());
+        assertFalse(none.nearest().isEmpty(), text);
+    }
+
+    @Test
+    void moreSugarThanStaysDissolvedIsWarnedOf() {
+        Syrup syrup = (Syrup) phrases.answer("80 brix", Circumstances.UNKNOWN);
+        assertTrue(
+                syrup.warnings().stream().anyMatch(w -> w.contains("does not stay dissolved")),
+                syrup.warnings().toString());
     }
 }
