@@ -16,6 +16,11 @@ final class Matching {
 
     private static final int NEAR = 24;
 
+    /** So like that no other order of the words need be tried. */
+    private static final double CLEAR = 0.9;
+
+    private static final int MOST_TURNED = 4;
+
     /** Words that join the parts of a name and may be left out when only the parts count. */
     static final Set<String> JOINTS =
             Set.of(
@@ -83,7 +88,7 @@ final class Matching {
                         (sense, names) -> {
                             for (Label label : names) {
                                 List<String> words = Words.of(label.text());
-                                String key = Words.key(words);
+                                String key = key(label.text(), words);
                                 if (key.isEmpty()) {
                                     continue;
                                 }
@@ -95,6 +100,13 @@ final class Matching {
                             }
                         });
         return new Matching(byKey, byParts, abbreviations, spelling);
+    }
+
+    /** Returns the key of a name; “thé” is no article, though it is one without its accent. */
+    private static String key(String printed, List<String> words) {
+        String key = Words.key(words);
+        boolean accented = printed.chars().anyMatch(c -> c > 127);
+        return key.isEmpty() && accented ? String.join("", words) : key;
     }
 
     /** Returns the parts of a name in the order of the alphabet, without what joins them. */
@@ -109,7 +121,7 @@ final class Matching {
     /** Returns the labels that a printed name may be; those that are surest only, if any are. */
     List<Hit> hits(String printed) {
         List<String> words = Words.of(printed);
-        String key = Words.key(words);
+        String key = key(printed, words);
         if (key.isEmpty()) {
             return List.of();
         }
@@ -131,6 +143,7 @@ final class Matching {
             hits.addAll(near(Words.key(plain), 0.99));
         }
         hits.addAll(near(key, 1));
+        turned(printed, words, hits);
         hits.addAll(inside(plain.isEmpty() ? words : plain));
         return hits;
     }
@@ -170,6 +183,24 @@ final class Matching {
                     .forEach(n -> hits.add(new Hit(n, one.likeness() * factor, How.NEAR)));
         }
         return hits;
+    }
+
+    /** Adds what is near to the words in another order, where nothing was near as they stand. */
+    private void turned(String printed, List<String> words, List<Hit> hits) {
+        double best = hits.stream().mapToDouble(Hit::likeness).max().orElse(0);
+        int n = words.size();
+        if (best >= CLEAR || n < 2 || n > MOST_TURNED) {
+            return;
+        }
+        int comma = printed.indexOf(',');
+        int before = comma < 0 ? 0 : Words.of(printed.substring(0, comma)).size();
+        for (int at = 1; at < n; at++) {
+            if (before == 0 || at == before) {
+                List<String> order = new ArrayList<>(words.subList(at, n));
+                order.addAll(words.subList(0, at));
+                hits.addAll(near(Words.key(order), before == 0 ? 0.955 : 0.985));
+            }
+        }
     }
 
     /** Labels that stand whole within the words; the longest, and among equals the last, first. */

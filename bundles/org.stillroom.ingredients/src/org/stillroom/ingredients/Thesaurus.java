@@ -229,7 +229,9 @@ public final class Thesaurus {
     }
 
     private List<Matching.Hit> hits(String words) {
-        String key = Folding.foldWord(words);
+        String folded = Folding.foldWord(words);
+        boolean accented = Words.isArticle(folded) && words.chars().anyMatch(c -> c > 127);
+        String key = accented ? words.strip() : folded;
         List<Matching.Hit> known = remembered.get(key);
         if (known == null) {
             known = List.copyOf(matching.hits(key));

@@ -2,8 +2,11 @@ package org.stillroom.ingredients.spelling;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.commons.text.similarity.JaroWinklerSimilarity;
 
 /**
@@ -19,6 +22,9 @@ public final class NearNames {
     private static final int COMPARED = 160;
     private static final double LEAST = 0.70;
 
+    /** A longer name with one slip shares most of its pairs of letters anyway. */
+    private static final int LONGEST_SLIP = 14;
+
     /** Letters, blank, digit, anything else. */
     private static final int CLASSES = 29;
 
@@ -26,6 +32,7 @@ public final class NearNames {
     private final EditCost costs;
     private final JaroWinklerSimilarity winkler = new JaroWinklerSimilarity();
     private final String[] keys;
+    private final Map<String, Integer> places = new HashMap<>();
     private final String[] skeletons;
     private final int[] pairCounts;
     private final int[][] blocks = new int[CLASSES * CLASSES][0];
@@ -47,6 +54,7 @@ public final class NearNames {
         this.pairCounts = new int[this.keys.length];
         int[] used = new int[blocks.length];
         for (int i = 0; i < this.keys.length; i++) {
+            places.put(this.keys[i], i);
             skeletons[i] = rules.skeleton(this.keys[i]);
             int[] pairs = pairs(skeletons[i]);
             pairCounts[i] = pairs.length;
@@ -66,7 +74,7 @@ public final class NearNames {
     public List<Near> to(String key, int atMost) {
         List<Near> near = new ArrayList<>();
         String coarse = rules.skeleton(key);
-        for (int i : block(coarse)) {
+        for (int i : candidates(key, coarse)) {
             double likeness = likeness(key, coarse, keys[i], skeletons[i]);
             if (likeness >= LEAST) {
                 near.add(new Near(keys[i], likeness));
@@ -90,6 +98,54 @@ public final class NearNames {
         }
         double likeness = 0.75 * byEdits + 0.25 * winkler.apply(a, b);
         return coarse ? Math.min(0.999, Math.max(0.86, likeness + 0.04)) : likeness;
+    }
+
+    /** Returns what shares most pairs of letters, and whatever is one slip away. */
+    private int[] candidates(String key, String coarse) {
+        int[] shared = block(coarse);
+        BitSet seen = new BitSet(keys.length);
+        for (int i : shared) {
+            seen.set(i);
+        }
+        for (String other : oneSlip(key)) {
+            Integer i = places.get(other);
+            if (i != null) {
+                seen.set(i);
+            }
+        }
+        return seen.stream().toArray();
+    }
+
+    /**
+     * Returns every spelling with one letter less, more, another or exchanged with its neighbour
+     * (the four slips of Damerau 1964).
+     */
+    private static List<String> oneSlip(String key) {
+        List<String> all = new ArrayList<>();
+        if (key.length() > LONGEST_SLIP) {
+            return all;
+        }
+        StringBuilder word = new StringBuilder(key.length() + 1);
+        for (int at = 0; at <= key.length(); at++) {
+            String head = key.substring(0, at);
+            String tail = key.substring(at);
+            if (!tail.isEmpty()) {
+                all.add(head + tail.substring(1));
+            }
+            if (tail.length() > 1) {
+                all.add(head + tail.charAt(1) + tail.charAt(0) + tail.substring(2));
+            }
+            for (char c = 'a'; c <= 'z'; c++) {
+                word.setLength(0);
+                all.add(word.append(head).append(c).append(tail).toString());
+                if (!tail.isEmpty()) {
+                    word.setCharAt(at, c);
+                    word.deleteCharAt(at + 1);
+                    all.add(word.toString());
+                }
+            }
+        }
+        return all;
     }
 
     /** Returns the names that share most pairs of letters, by Dice’s coefficient. */

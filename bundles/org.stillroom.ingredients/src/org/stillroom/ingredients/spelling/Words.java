@@ -32,7 +32,7 @@ public final class Words {
             char c = i < folded.length() ? folded.charAt(i) : ' ';
             if (Character.isLetterOrDigit(c)) {
                 word.append(c);
-            } else if (c == ' ' || c == '-' || c == '–' || c == '/') {
+            } else if (c == ' ' || c == '-' || c == '–' || c == '/' || c == ',' || c == ';') {
                 if (!word.isEmpty()) {
                     words.add(word.toString());
                     word.setLength(0);

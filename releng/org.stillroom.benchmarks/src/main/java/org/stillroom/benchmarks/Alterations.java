@@ -112,8 +112,16 @@ final class Alterations {
             case 5 ->
                     new Altered(
                             random.nextBoolean() ? many(name) : inverted(name), "form and order");
-            default -> letters(name);
+            default -> anyLetters(name);
         };
+    }
+
+    private Altered anyLetters(String name) {
+        Altered altered = letters(name);
+        for (int i = 0; i < 20 && altered.text().equals(name); i++) {
+            altered = letters(name);
+        }
+        return altered;
     }
 
     private Altered letters(String name) {
