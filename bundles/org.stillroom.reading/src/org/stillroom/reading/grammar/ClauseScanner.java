@@ -182,7 +182,10 @@ final class ClauseScanner {
         }
         next = next > i ? next : skipper.reference(i, fresh || afterPreparing(i));
         boolean mayDose = fresh && !lineMode && !found.drafts.isEmpty();
-        next = next > i || !mayDose ? next : skipper.dose(i);
+        if (next <= i && mayDose) {
+            next = skipper.dose(i);
+            doseVessel(i, next);
+        }
         if (next > i) {
             return next;
         }
@@ -195,6 +198,19 @@ final class ClauseScanner {
             return names.parse(i + 1).map(Name::next).orElse(i + 1);
         }
         return skipper.forbidden(i);
+    }
+
+    /** A dose “in a tumbler of water” is drunk from the tumbler. */
+    private void doseVessel(int from, int to) {
+        for (int i = from; i < to; i++) {
+            vessels.holding(i)
+                    .filter(v -> words.has("drunk-from", lastWord(v.word())))
+                    .ifPresent(found.pots::add);
+        }
+    }
+
+    private static String lastWord(String name) {
+        return name.substring(name.lastIndexOf(' ') + 1);
     }
 
     /** Tells whether ice comes after “of”. */
@@ -233,10 +249,14 @@ final class ClauseScanner {
         }
         Optional<Found.Pot> pot = vessels.at(i);
         if (pot.isPresent() && !isMeasureHere(i)) {
-            found.pots.add(pot.get());
+            if (!vessels.isSameAgain(pot.get(), found.pots)) {
+                found.pots.add(pot.get());
+            }
             return pot.get().to();
         }
-        vessels.holding(i).filter(v -> holdsIce(v.to())).ifPresent(found.pots::add);
+        vessels.holding(i)
+                .filter(v -> holdsIce(v.to()) || words.has("drunk-from", lastWord(v.word())))
+                .ifPresent(found.pots::add);
         Optional<VerbFinder.Verb> verb = verbs.at(i, fresh).filter(v -> !isIceNoun(i));
         if (verb.isPresent()) {
             return deed(verb.get());
@@ -299,7 +319,12 @@ final class ClauseScanner {
         Optional<Draft> item = items.parse(i, Optional.empty());
         boolean preposition = words.has("into", p.word(i - 1));
         Optional<Found.Pot> pot = vessels.at(i);
-        boolean of = pot.isPresent() && words.has("of", p.word(pot.get().to()));
+        boolean more =
+                item.isPresent()
+                        && pot.isPresent()
+                        && words.has("and", p.word(pot.get().to()))
+                        && words.has("of", p.word(item.get().amountEnd));
+        boolean of = more || pot.isPresent() && words.has("of", p.word(pot.get().to()));
         boolean ofIce =
                 item.isPresent()
                         && preposition
@@ -320,7 +345,7 @@ final class ClauseScanner {
         if (f.verb()) {
             found.deeds.add(new Found.Deed("fill", i, i + 1, found.drafts.size(), segment));
         }
-        f.pot().ifPresent(found.pots::add);
+        f.pot().filter(v -> !vessels.isSameAgain(v, found.pots)).ifPresent(found.pots::add);
         if (f.draft().isEmpty()) {
             role = Role.FILL;
             return f.next();
@@ -366,7 +391,7 @@ final class ClauseScanner {
 
     /** Takes a line in, with what “or” and “each” add to it; returns where to go on. */
     private int accept(Draft draft) {
-        kinds.decide(draft, role);
+        kinds.decide(draft, isStrewnIn(draft) ? Role.ADD : role);
         if (draft.hints.contains(Hint.DITTO)) {
             repeatMeasure(draft);
         }
@@ -383,9 +408,32 @@ final class ClauseScanner {
         }
         check.note(draft);
         found.drafts.add(draft);
+        told(draft);
         int end = afterwards(draft);
         lastDraftEnd = end;
         return shareEach(draft, alternatives(draft, end));
+    }
+
+    /** A pound that is strewn over goes into the drink, and so does what is grated first of all. */
+    private boolean isStrewnIn(Draft draft) {
+        boolean bulk = words.has("bulk", draft.measure) || words.has("drops", draft.measure);
+        return !lineMode
+                && role == Role.GARNISH
+                && words.has("strewing", lastVerb)
+                && (bulk || found.drafts.isEmpty());
+    }
+
+    /** “…, shaken with ice” after the last name says what is done with all of it. */
+    private void told(Draft draft) {
+        int from = draft.isNamed() ? draft.lastNameToken() + 1 : draft.end;
+        for (int i = from; i < draft.end && !lineMode; i++) {
+            Optional<VerbFinder.Verb> verb = verbs.toldOf(i);
+            verb.filter(VerbFinder.Verb::isDeed).ifPresent(this::note);
+            if (verb.isPresent() && words.has("told", p.word(i))) {
+                role = verb.get().role();
+                lastVerb = verb.get().base();
+            }
+        }
     }
 
     /** “Brandy 1½ do.” has the measure of the line before. */
@@ -528,7 +576,7 @@ final class ClauseScanner {
             boolean and = words.has("and", p.word(at)) || p.at(at).isMark('&');
             at = and ? at + 1 : at;
             if (!comma && !and
-                    || amounts.parse(at).filter(q -> !q.isArticle()).isPresent()
+                    || amounts.parse(at).filter(q -> !q.isArticle() || q.hasMeasure()).isPresent()
                     || verbs.at(at, true).isPresent()) {
                 return i;
             }

@@ -121,7 +121,14 @@ final class FillParser {
         int at = pot.map(Found.Pot::to).orElse(i);
         Optional<Numeral> share = amounts.numbers().parse(at).filter(Numeral::fraction);
         if (share.isEmpty()) {
-            return false;
+            boolean full =
+                    words.has("full", p.word(at))
+                            && words.has("of", p.word(at + 1))
+                            && startsIce(at + 2);
+            s.pot = pot;
+            s.at = at + 2;
+            s.full = true;
+            return pot.isPresent() && full;
         }
         int next = share.get().next();
         Optional<Found.Pot> inner = pot.isPresent() ? Optional.empty() : vessels.at(next);

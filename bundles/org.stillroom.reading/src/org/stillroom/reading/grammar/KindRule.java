@@ -41,7 +41,8 @@ final class KindRule {
             case FINISH -> top(d, last, "fill");
             case FLOAT -> top(d, last, "float");
             case STICK -> {
-                if (words.has("stuck", d.measure) || words.has("herb", last)) {
+                boolean fruit = isSolid(d, last) && !words.has("studding", last);
+                if (words.has("stuck", d.measure) || words.has("herb", last) || fruit) {
                     dress(d, last);
                 }
             }
@@ -65,7 +66,11 @@ final class KindRule {
         Token next = p.at(d.end + 1);
         boolean into =
                 words.has("inward", p.word(d.end))
-                        && (!p.word(d.end).equals("in") || next.ends() || next.isMark('.'));
+                        && (!p.word(d.end).equals("in")
+                                || next.ends()
+                                || next.type() == Token.Type.MARK
+                                || words.has("article", next.text())
+                                        && words.at("vessel", p, d.end + 2).isPresent());
         boolean rind =
                 words.has("part-of", p.word(d.pieces.get(0).from()))
                         && !words.at("garnish-mark", p, d.end).isPresent()
@@ -125,7 +130,13 @@ final class KindRule {
         for (int i = end; i < end + 6; i++) {
             Token t = p.at(i);
             boolean comma = t.isMark(',') && i > end;
-            if (t.ends() || comma || t.isMark(';') || t.isMark('.') || words.has("and", t.text())) {
+            boolean other = p.at(end).isMark(',') && i > end + 1;
+            if (t.ends()
+                    || comma
+                    || other
+                    || t.isMark(';')
+                    || t.isMark('.')
+                    || words.has("and", t.text())) {
                 return false;
             }
             Optional<PhraseTable.Match> mark = words.at("garnish-mark", p, i);

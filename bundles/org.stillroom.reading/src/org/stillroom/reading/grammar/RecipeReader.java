@@ -114,8 +114,6 @@ public final class RecipeReader {
         /** The vessel that receives last serves; a glass without another vessel serves too. */
         private List<Vessel> vessels() {
             List<Vessel> vessels = new ArrayList<>();
-            boolean bottled = found.deeds.stream().anyMatch(d -> d.verb().equals("bottle"));
-            found.pots.removeIf(v -> bottled && words.has("keeping", v.word()));
             int last = found.pots.size() - 1;
             for (int k = 0; k <= last; k++) {
                 Found.Pot pot = found.pots.get(k);

@@ -1,6 +1,7 @@
 package org.stillroom.reading.grammar;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.stillroom.model.number.Rational;
 import org.stillroom.model.reading.Serves;
 
@@ -20,7 +21,7 @@ final class ServesFinder {
     Optional<Serves> find() {
         for (int i = 0; i < p.size(); i++) {
             int here = i;
-            Optional<Serves> found = at(i).or(() -> counted(here));
+            Optional<Serves> found = at(i).or(() -> counted(here)).or(() -> alone(here));
             if (found.isPresent()) {
                 return found;
             }
@@ -75,6 +76,49 @@ final class ServesFinder {
         return end;
     }
 
+    /** Reads a sentence of its own, “For twelve.” or “Thirty little cups.”. */
+    private Optional<Serves> alone(int i) {
+        if (!p.at(i - 1).ends() && !p.at(i - 1).isMark('.')) {
+            return Optional.empty();
+        }
+        boolean sign = words.at("serves", p, i).filter(m -> m.value().equals("unit")).isPresent();
+        int from = sign ? words.at("serves", p, i).get().next() : i;
+        int at = afterAbout(from);
+        Optional<Numeral> number = numbers.parse(at).filter(x -> !x.article() && x.low().isWhole());
+        if (number.isEmpty()) {
+            return Optional.empty();
+        }
+        Numeral n = number.get();
+        int next = n.next();
+        while (words.has("vessel-adj", p.word(next))
+                || words.has("size", p.word(next))
+                || words.has("serves-adj", p.word(next))) {
+            next++;
+        }
+        Optional<PhraseTable.Match> unit = words.at("serves-unit", p, next).or(vesselAt(next));
+        int end = unit.map(PhraseTable.Match::next).orElse(n.next());
+        boolean many = n.low().compareTo(Rational.ONE) > 0;
+        boolean closed = p.at(end).ends() || p.at(end).isMark('.');
+        return closed && (sign || unit.isPresent() && many)
+                ? Optional.of(serves(n, i, end))
+                : Optional.empty();
+    }
+
+    private Supplier<Optional<PhraseTable.Match>> vesselAt(int i) {
+        return () -> words.at("vessel", p, i);
+    }
+
+    private Serves serves(Numeral n, int from, int to) {
+        return new Serves(n.low(), n.high().orElse(n.low()), p.span(from, to));
+    }
+
+    /** Passes over “about” and over the “some” of “some forty glasses”. */
+    private int afterAbout(int i) {
+        int at = words.at("about", p, i).map(PhraseTable.Match::next).orElse(i);
+        boolean some = words.has("roughly", p.word(at));
+        return some && numbers.parse(at + 1).isPresent() ? at + 1 : at;
+    }
+
     private boolean isMark(int i) {
         return p.at(i).type() == Token.Type.MARK;
     }
@@ -93,9 +137,14 @@ final class ServesFinder {
         if (p.at(n.next()).glued()) {
             return Optional.empty();
         }
-        boolean people = at == n.next() && words.has("person", p.word(at));
+        boolean guests =
+                at == n.next()
+                        && p.at(at).isWord()
+                        && words.at("serves-after", p, at + 1).isPresent();
+        boolean people = at == n.next() && words.has("person", p.word(at)) || guests;
+        boolean shared = words.has("each", p.word(i - 2)) && words.has("of", p.word(i - 1));
         boolean glasses =
-                words.has("receive-into", p.word(i - 1))
+                (shared || words.has("receive-into", p.word(i - 1)))
                         && words.at("vessel", p, at).isPresent()
                         && n.low().compareTo(Rational.ONE) > 0;
         return people || glasses
@@ -108,10 +157,7 @@ final class ServesFinder {
         if (phrase.isEmpty()) {
             return Optional.empty();
         }
-        int at =
-                words.at("about", p, phrase.get().next())
-                        .map(PhraseTable.Match::next)
-                        .orElse(phrase.get().next());
+        int at = afterAbout(phrase.get().next());
         int group = groupOf(at);
         Optional<Numeral> number = numbers.parse(group);
         if (number.isEmpty() || !number.get().low().isWhole()) {

@@ -48,6 +48,10 @@ final class Skipper {
     /** Passes over what must not be done and what is not used. */
     int forbidden(int i) {
         Optional<PhraseTable.Match> never = words.at("neg-verb", p, i);
+        boolean gerund = words.verbs().gerund(p.word(i + 1)).isPresent();
+        if (never.isPresent() && gerund && !p.at(i + 2).isMark(',')) {
+            return afterGerund(i + 1);
+        }
         if (never.isPresent() && isAnyVerb(never.get().next())) {
             return untilMark(never.get().next());
         }
@@ -92,6 +96,13 @@ final class Skipper {
             }
         }
         return false;
+    }
+
+    /** Passes over “straining” or “bruising the mint” in “serve without … in a tall glass”. */
+    private int afterGerund(int i) {
+        Optional<Name> object = names.parse(i + 1).filter(Name::known);
+        boolean named = object.isPresent() && object.get().first() - i <= 2;
+        return named ? object.get().next() : i + 1;
     }
 
     private boolean isAnyVerb(int i) {

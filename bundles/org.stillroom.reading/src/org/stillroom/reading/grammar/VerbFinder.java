@@ -53,6 +53,10 @@ final class VerbFinder {
         if (isSeasoning(i, next)) {
             return Optional.empty();
         }
+        boolean noun = words.has("dress-noun", p.word(i)) && words.has("no-verb", p.word(i - 1));
+        if (noun) {
+            return Optional.empty();
+        }
         boolean placed = isPlaced(i, fresh);
         if (strict ? !placed || !isTransitive(i, next) : !placed && !isLoose(i)) {
             return Optional.empty();
@@ -86,7 +90,8 @@ final class VerbFinder {
             return Optional.empty();
         }
         if (fresh && words.has("with", p.word(i + 1))
-                || fresh && words.at("taste", p, i + 1).isPresent()) {
+                || fresh && words.at("taste", p, i + 1).isPresent()
+                || isTold(i, fresh)) {
             return form(base, i);
         }
         int before = i - 1;
@@ -101,6 +106,44 @@ final class VerbFinder {
             return Optional.empty();
         }
         return form(base, i);
+    }
+
+    /** “…, shaken with ice and strained into”, “Poured over ice, and served in”. */
+    private boolean isTold(int i, boolean fresh) {
+        if (!words.has("told", p.word(i))) {
+            return false;
+        }
+        Token next = p.at(i + 1);
+        Token before = p.at(i - 1);
+        boolean onward = words.has("told-on", next.text());
+        boolean listed = next.type() == Token.Type.MARK || words.has("and", next.text());
+        boolean serial =
+                (before.isMark(',') || words.has("and", before.text())) && toldBefore(i - 1);
+        boolean free = before.isMark(',') || before.isMark(':') || before.ends();
+        return fresh && (onward || listed)
+                || serial && (onward || listed || next.ends())
+                || free && onward && !isIdle(i - 1);
+    }
+
+    private boolean toldBefore(int i) {
+        for (int j = i; j > i - CLAUSE && j >= 0; j--) {
+            Token t = p.at(j);
+            if (t.isMark('.') || t.ends()) {
+                return false;
+            }
+            if (words.has("told", t.text())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Returns what is told of an ingredient after its name: “sugar dissolved in water”. */
+    Optional<Verb> toldOf(int i) {
+        boolean deed = words.has("told", p.word(i)) || words.has("told-of", p.word(i));
+        return deed && words.has("told-on", p.word(i + 1))
+                ? form(words.verbs().participle(p.word(i)), i)
+                : Optional.empty();
     }
 
     private boolean passiveBefore(int i) {

@@ -1,5 +1,6 @@
 package org.stillroom.reading.grammar;
 
+import java.util.List;
 import java.util.Optional;
 
 /** Finds names of vessels. */
@@ -38,7 +39,7 @@ final class VesselFinder {
         boolean measures = words.has("of", p.word(next)) && !receives;
         boolean vague =
                 words.has("the", p.word(i))
-                        && (!receives || p.word(at).startsWith("glass"))
+                        && (!receives || words.has("drink-itself", p.word(at)))
                         && next - i == 2
                         && words.has("vessel-vague", p.word(at));
         boolean toAndFro = p.word(i).equals("one") && words.has("other-one", p.word(next + 1));
@@ -76,6 +77,28 @@ final class VesselFinder {
                                         true));
     }
 
+    /**
+     * Tells whether words point at a vessel that was named before: “the glass” after “a tall
+     * tumbler”, “each glass”.
+     */
+    boolean isSameAgain(Found.Pot pot, List<Found.Pot> before) {
+        String lead = p.word(pot.from() - 1);
+        boolean bare = pot.to() - pot.from() == 1 && words.has("definite", lead);
+        boolean each = words.has("each", lead) || words.has("every", lead);
+        boolean beside =
+                bare
+                        && words.has("beside", p.word(pot.from() - 2))
+                        && words.has("drink-itself", p.word(pot.from()));
+        boolean served =
+                before.stream()
+                        .anyMatch(
+                                v ->
+                                        !v.word().endsWith("shaker")
+                                                && !v.word().endsWith("mixing glass"));
+        boolean filled = !before.isEmpty() && !words.has("into", p.word(pot.from() - 2));
+        return beside || (bare || each) && (served || filled);
+    }
+
     private static String singular(String name) {
         int space = name.lastIndexOf(' ') + 1;
         if (name.endsWith("glas")) {
@@ -107,6 +130,7 @@ final class VesselFinder {
         String w = before.text();
         return !before.isWord()
                 || words.has("stop", w)
+                || words.has("fraction", w)
                 || words.has("article", w)
                 || words.has("verb", w)
                 || words.has("vessel-adj", w)

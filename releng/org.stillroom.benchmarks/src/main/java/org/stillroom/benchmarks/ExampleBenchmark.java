@@ -192,6 +192,15 @@ public final class ExampleBenchmark {
             vessels++;
             String got = version.reading().vessel().map(Vessel::word).orElse("");
             vesselsRight += head(got).equals(head(wanted)) ? 1 : 0;
+            if (verbose && !head(got).equals(head(wanted))) {
+                System.out.println(
+                        "  vessel: "
+                                + version.witness().title()
+                                + ": true "
+                                + wanted
+                                + ", read "
+                                + got);
+            }
         }
     }
 

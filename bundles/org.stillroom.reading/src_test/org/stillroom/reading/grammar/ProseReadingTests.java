@@ -1,0 +1,120 @@
+package org.stillroom.reading.grammar;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.stillroom.model.reading.LineKind;
+import org.stillroom.model.reading.Reading;
+import org.stillroom.model.reading.ReadingLine;
+import org.stillroom.model.reading.Step;
+
+/** What running prose says of vessels, garnish, company and deeds; all sentences are invented. */
+final class ProseReadingTests {
+
+    private static Reading read(String words) {
+        return RecipeReaderTests.read(words);
+    }
+
+    private static List<String> garnish(String words) {
+        return read(words).lines().stream()
+                .filter(l -> l.kind() == LineKind.GARNISH)
+                .map(ReadingLine::ingredientName)
+                .toList();
+    }
+
+    private static List<String> verbs(String words) {
+        return read(words).steps().stream().map(Step::verb).toList();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+                    Mix a quart of ale with a gill of rum. For eleven.            | 11
+                    Mix a quart of ale with a gill of rum. Twenty little cups.    | 20
+                    Stir in a quart of port; it will fill some thirty glasses.    | 30
+                    Add a quart of port. Forty ringers will find it enough.       | 40
+                    Put into each of six glasses a spoonful of sugar.             | 6
+                    Stir with two lumps of ice and divide between two tumblers.   | 2
+                    The quantities are for nine. Take a quart of ale.             | 9
+                    """)
+    void tellsForHowMany(String words, String many) {
+        assertEquals(many, read(words).serves().orElseThrow().low().toString());
+    }
+
+    @Test
+    void timesAndAmountsAreNoCompany() {
+        assertTrue(read("Boil a quart of ale for ten. Two pints of cider.").serves().isEmpty());
+        assertTrue(read("Put two pints of ale to some sugar.").serves().isEmpty());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+                    Fill a large goblet with fine ice; stir till the glass is cold.  | large goblet
+                    Pour a quart of ale into a wide jug, and put mint in each glass. | jug
+                    Pour in a wineglass and a half of rum, and serve in a tumbler.   | tumbler
+                    Put six pounds of plums in a tub and leave them a week.          | tub
+                    Lay the plums in a cask with a gallon of rum; bottle in May.     | cask
+                    Shake with ice, and serve without straining in a claret glass.   | claret glass
+                    """)
+    void tellsTheVessel(String words, String vessel) {
+        String read = read(words).vessel().orElseThrow().word();
+        assertTrue(read.endsWith(vessel.substring(vessel.indexOf(' ') + 1)), read);
+    }
+
+    @Test
+    void theGlassOverWhichPeelIsTwistedIsNotNamed() {
+        String words = "Stir a pony of gin with ice; serve with lemon peel twisted over the glass.";
+        assertTrue(read(words).vessel().isEmpty());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+                    A pony of gin, and a strip of lemon peel hung over the edge.     | lemon peel
+                    Add a gill of rum, and lay three grapes on the ice.              | grapes
+                    Float a little claret, and stick in a slice of orange.           | orange
+                    One part of port; poured over ice, and served with a cherry.     | cherry
+                    """)
+    void whatIsPutOnTopOrServedWithItDresses(String words, String garnish) {
+        assertEquals(List.of(garnish), garnish(words));
+    }
+
+    @Test
+    void whatIsGratedIntoABowlOrStrewnByThePoundGoesIn() {
+        assertEquals(List.of(), garnish("Grate two quinces in a bowl, and add a pint of water."));
+        assertEquals(List.of(), garnish("Slice six limes, and strew a pound of sugar over them."));
+        assertEquals(
+                List.of("nutmeg"),
+                garnish("Sweeten with loaf sugar, grate a little nutmeg on the top."));
+    }
+
+    @Test
+    void deedsAreToldOfAfterTheNamesToo() {
+        assertEquals(
+                List.of("shake", "strain", "serve"),
+                verbs("One pony of gin. Shaken, strained, and served with an olive."));
+        assertEquals(
+                List.of("add", "melt", "stir"),
+                verbs("Add two pounds of sugar melted in a pint of water, and stir."));
+        assertEquals(List.of("fill"), verbs("Fill up with soda; a cherry for garnish."));
+    }
+
+    @Test
+    void aNewAmountEndsWhatEachHolds() {
+        List<ReadingLine> lines =
+                read("Two ounces each of mace and dates, an ounce of nutmegs.").lines();
+        assertEquals("2", lines.get(1).amount().quantity().orElseThrow().toString());
+        assertEquals("1", lines.get(2).amount().quantity().orElseThrow().toString());
+    }
+}
