@@ -70,7 +70,7 @@ public final class MeasureTable {
      * @param csv its text
      */
     public Extended with(String file, String csv) {
-        Rows rows = Rows.read(file, csv);
+        Rows rows = Rows.read(file, csv, List.of("word", "source"));
         AuthorityReader.Result read = reader().read(rows.rows());
         List<Problem> problems = new ArrayList<>(rows.problems());
         problems.addAll(read.problems());
@@ -100,7 +100,7 @@ public final class MeasureTable {
      * @param csv its text
      */
     public Extended withYields(String file, String csv) {
-        Rows rows = Rows.read(file, csv);
+        Rows rows = Rows.read(file, csv, List.of("of", "amount", "unit"));
         OwnYields.Result read = new OwnYields(this).read(rows.rows());
         List<Problem> problems = new ArrayList<>(rows.problems());
         problems.addAll(read.problems());

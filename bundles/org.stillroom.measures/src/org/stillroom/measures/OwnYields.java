@@ -32,6 +32,9 @@ import org.stillroom.model.source.Circumstances;
  */
 final class OwnYields {
 
+    /** So many times more or less than was published nobody's fruit gives; from memory. */
+    private static final double FAR = 4;
+
     private static final int DIGITS = 12;
 
     private final MeasureTable table;
@@ -65,6 +68,9 @@ final class OwnYields {
                                 word.get(),
                                 row.get("of").toLowerCase(Locale.ROOT),
                                 unit.get().dimension());
+                if (isFarOff(thing, values, row)) {
+                    continue;
+                }
                 all.computeIfAbsent(thing, t -> new ArrayList<>())
                         .add(new Measured(values, row.get("date"), row));
             }
@@ -72,6 +78,35 @@ final class OwnYields {
         List<Authority> authorities = new ArrayList<>();
         all.forEach((thing, measured) -> authorities.add(authority(thing, measured)));
         return new Result(authorities, problems);
+    }
+
+    /** Reports what is so far from what was published that the unit or the number must be wrong. */
+    private boolean isFarOff(Thing thing, List<Double> values, Row row) {
+        Optional<Estimate> known = before(thing);
+        if (known.isEmpty() || known.get().low() <= 0) {
+            return false;
+        }
+        Optional<Double> far =
+                values.stream()
+                        .filter(v -> v > FAR * known.get().high() || v < known.get().low() / FAR)
+                        .findFirst();
+        String symbol = thing.dimension().symbol();
+        far.ifPresent(
+                v ->
+                        report(
+                                row,
+                                row.get("amount"),
+                                AmountFormat.exact(v)
+                                        + " "
+                                        + symbol
+                                        + " is not what "
+                                        + thing.text()
+                                        + " gives; published is "
+                                        + AmountFormat.write(known.get(), symbol)
+                                        + ". The row was left out.",
+                                "Look at the unit; if several gave it together, write how many in"
+                                        + " the column “each”."));
+        return far.isPresent();
     }
 
     private Optional<LegalUnit> unit(Row row) {

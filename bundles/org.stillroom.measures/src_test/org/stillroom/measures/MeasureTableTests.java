@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -60,6 +61,12 @@ class MeasureTableTests {
                                 works.computeIfAbsent(u.word(), w -> new HashSet<>())
                                         .add(u.system().id()));
         long competing = works.values().stream().filter(s -> s.size() > 1).count();
+        System.out.printf(
+                Locale.ROOT,
+                "Measures: %d, of which %d with competing authorities; %d statements%n",
+                works.size(),
+                competing,
+                TABLE.authorities().size());
         assertTrue(works.size() >= 140, "measures: " + works.size());
         assertTrue(competing >= 30, "with competing authorities: " + competing);
     }

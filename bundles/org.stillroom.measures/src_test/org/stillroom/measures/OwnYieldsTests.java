@@ -63,6 +63,29 @@ class OwnYieldsTests {
     }
 
     @Test
+    void aWrongHeadingIsReportedOnce() {
+        MeasureTable.Extended own =
+                TABLE.withYields(
+                        "knowledge/yields.csv", "what,measured\nlemon,42 ml\nlime,30 ml\n");
+        assertEquals(1, own.problems().size(), own.problems().toString());
+        assertTrue(own.problems().get(0).reason().contains("“of”, “amount”, “unit”"));
+        assertTrue(own.problems().get(0).remedy().contains("of,amount,unit"));
+    }
+
+    @Test
+    void aLemonOfFourLitresIsAskedAbout() {
+        MeasureTable.Extended own =
+                TABLE.withYields(
+                        "knowledge/yields.csv",
+                        "of,amount,unit\nlemon,4000,ml\nlemon,0.04,ml\nlemon,44,ml\n");
+        assertEquals(
+                List.of(2, 3), own.problems().stream().map(p -> p.line().orElseThrow()).toList());
+        assertTrue(own.problems().get(0).reason().contains("4000 ml is not what"));
+        assertTrue(own.problems().get(0).remedy().contains("“each”"));
+        assertTrue(juice(own.table(), "lemon", "juice-of").reason().contains("own measurements"));
+    }
+
+    @Test
     void badRowsAreReportedAndTheRestIsRead() {
         MeasureTable.Extended own =
                 TABLE.withYields(

@@ -56,6 +56,10 @@ public record MeasurePhrase(
                     .filter(of -> !of.isEmpty())
                     .collect(Collectors.toUnmodifiableSet());
 
+    /** Half of a measure that has no name of its own: “demi-litre”, not “demi-setier”. */
+    private static final Pattern HALF_OF =
+            Pattern.compile("\\bdemi-(?!setier|bouteille|pint\\b|pints\\b)");
+
     private static final int LONGEST = 5;
 
     private static final int WIDEST = 400;
@@ -63,7 +67,7 @@ public record MeasurePhrase(
     /** Returns a phrase taken apart; never fails, whatever the words. */
     public static MeasurePhrase parse(String text, MeasureWords words) {
         String cut = text.length() > WIDEST ? text.substring(0, WIDEST) : text;
-        String folded = Folding.foldWord(cut);
+        String folded = HALF_OF.matcher(Folding.foldWord(cut)).replaceAll("demi ");
         Optional<PhraseNumber> number = PhraseNumber.read(folded);
         String rest = number.map(PhraseNumber::rest).orElse(folded);
         Optional<Size> size = size(rest);

@@ -3,6 +3,7 @@ package org.stillroom.measures.phrase;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.stillroom.model.number.Rational;
@@ -68,7 +69,50 @@ record PhraseNumber(Rational low, Optional<Rational> high, String rest) {
                     Map.entry("forty", Rational.of(40)),
                     Map.entry("fifty", Rational.of(50)),
                     Map.entry("sixty", Rational.of(60)),
-                    Map.entry("hundred", Rational.of(100)));
+                    Map.entry("hundred", Rational.of(100)),
+                    Map.entry("demi", Rational.of(1, 2)),
+                    Map.entry("demie", Rational.of(1, 2)),
+                    Map.entry("halb", Rational.of(1, 2)),
+                    Map.entry("halbe", Rational.of(1, 2)),
+                    Map.entry("halber", Rational.of(1, 2)),
+                    Map.entry("halbes", Rational.of(1, 2)),
+                    Map.entry("viertel", Rational.of(1, 4)),
+                    Map.entry("achtel", Rational.of(1, 8)),
+                    Map.entry("medio", Rational.of(1, 2)),
+                    Map.entry("media", Rational.of(1, 2)));
+
+    /** Numbers of other languages that are no English words. */
+    private static final Map<String, Integer> FOREIGN =
+            Map.ofEntries(
+                    Map.entry("deux", 2),
+                    Map.entry("trois", 3),
+                    Map.entry("quatre", 4),
+                    Map.entry("cinq", 5),
+                    Map.entry("sept", 7),
+                    Map.entry("huit", 8),
+                    Map.entry("neuf", 9),
+                    Map.entry("dix", 10),
+                    Map.entry("douze", 12),
+                    Map.entry("zwei", 2),
+                    Map.entry("drei", 3),
+                    Map.entry("vier", 4),
+                    Map.entry("funf", 5),
+                    Map.entry("sechs", 6),
+                    Map.entry("sieben", 7),
+                    Map.entry("acht", 8),
+                    Map.entry("zehn", 10),
+                    Map.entry("zwolf", 12),
+                    Map.entry("dos", 2),
+                    Map.entry("tres", 3),
+                    Map.entry("cuatro", 4),
+                    Map.entry("cinco", 5),
+                    Map.entry("seis", 6),
+                    Map.entry("ocho", 8),
+                    Map.entry("diez", 10),
+                    Map.entry("doce", 12));
+
+    private static final Set<String> ARTICLES =
+            Set.of("a", "an", "un", "une", "ein", "eine", "einen", "una", "uno");
 
     private static final Pattern DIGITS =
             Pattern.compile(
@@ -77,7 +121,8 @@ record PhraseNumber(Rational low, Optional<Rational> high, String rest) {
 
     private static final Pattern WORD = Pattern.compile("([a-z]+)(?![a-z])");
 
-    private static final Pattern RANGE = Pattern.compile("(?:[-–—] ?|to |or )");
+    private static final Pattern RANGE =
+            Pattern.compile("(?:[-–—] ?|to |or |ou |oder |bis |à |o )");
 
     /** Returns the number at the head, or nothing where there is none. */
     static Optional<PhraseNumber> read(String phrase) {
@@ -138,7 +183,7 @@ record PhraseNumber(Rational low, Optional<Rational> high, String rest) {
         }
         String rest = phrase.substring(m.end()).stripLeading();
         String word = m.group(1);
-        if (word.equals("a") || word.equals("an")) {
+        if (ARTICLES.contains(word)) {
             return Optional.of(
                     one(rest)
                             .filter(n -> WORDS.containsKey(firstWord(rest)))
@@ -153,6 +198,9 @@ record PhraseNumber(Rational low, Optional<Rational> high, String rest) {
 
     private static Rational value(String word) {
         int small = SMALL.indexOf(word);
+        if (FOREIGN.containsKey(word)) {
+            return Rational.of(FOREIGN.get(word));
+        }
         return small >= 0 ? Rational.of(small) : WORDS.get(word);
     }
 
@@ -175,7 +223,8 @@ record PhraseNumber(Rational low, Optional<Rational> high, String rest) {
     }
 
     private static String withoutArticle(String rest) {
-        return rest.replaceFirst("^(?:of )?(?:an? |the )", "");
+        return rest.replaceFirst("^(?:of )?(?:an? |the )", "")
+                .replaceFirst("^(?:de |d'une? |d'|von )", "");
     }
 
     private static String firstWord(String rest) {

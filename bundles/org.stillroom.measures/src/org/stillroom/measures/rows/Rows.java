@@ -16,6 +16,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.stillroom.model.explain.Problem;
 
 /**
@@ -56,6 +57,18 @@ public record Rows(List<Row> rows, List<Problem> problems) {
      * @param text the whole text
      */
     public static Rows read(String file, String text) {
+        return read(file, text, List.of());
+    }
+
+    /**
+     * Splits a file's text into rows; a file without a column that every row needs is reported once,
+     * and nothing of it is read.
+     *
+     * @param file the name for messages
+     * @param text the whole text
+     * @param needed the columns that it cannot do without
+     */
+    public static Rows read(String file, String text, List<String> needed) {
         ObjectReader cells = cells();
         List<Row> rows = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
@@ -72,6 +85,10 @@ public record Rows(List<Row> rows, List<Problem> problems) {
                 problems.add(unclosed(file, number, bare));
             } else if (heading.isEmpty()) {
                 heading = found.stream().map(c -> c.toLowerCase(Locale.ROOT)).toList();
+                Optional<Problem> missing = missing(file, number, bare, heading, needed);
+                if (missing.isPresent()) {
+                    return new Rows(List.of(), List.of(missing.get()));
+                }
             } else if (found.size() > heading.size()) {
                 problems.add(tooLong(file, number, found, heading));
             } else {
@@ -109,6 +126,25 @@ public record Rows(List<Row> rows, List<Problem> problems) {
         } catch (IOException | RuntimeException e) {
             return List.of();
         }
+    }
+
+    private static Optional<Problem> missing(
+            String file, int number, String line, List<String> heading, List<String> needed) {
+        List<String> gone = needed.stream().filter(n -> !heading.contains(n)).toList();
+        if (gone.isEmpty()) {
+            return Optional.empty();
+        }
+        String what =
+                gone.size() == 1
+                        ? "The heading has no column “" + gone.get(0) + "”"
+                        : "The heading has no columns “" + String.join("”, “", gone) + "”";
+        return Optional.of(
+                Problem.error(
+                        file,
+                        number,
+                        shortened(line),
+                        what + "; nothing of the file was read.",
+                        "Begin the file with a line such as " + String.join(",", needed) + "."));
     }
 
     private static Problem unclosed(String file, int number, String line) {

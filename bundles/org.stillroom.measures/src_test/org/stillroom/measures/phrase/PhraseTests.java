@@ -43,6 +43,13 @@ class PhraseTests {
             value = {
                 "2 wineglasses|2||wineglass|",
                 "2 lemons|2||whole|lemon",
+                "un verre à vin|1||wineglass|",
+                "deux cuillerées à café|2||teaspoon|",
+                "un demi-litre|1/2||litre|",
+                "ein halbes Weinglas|1/2||wineglass|",
+                "zwei bis drei Esslöffel|2|3|tablespoon|",
+                "media copa de vino|1/2||wineglass|",
+                "tres gotas|3||drop|",
                 "an orange|1||whole|orange",
                 "1½ wine-glassfuls|1 1/2||wineglass|",
                 "1 ½ wine glassfuls of gum|1 1/2||wineglass|gum",
