@@ -61,7 +61,8 @@ final class AmountParser {
         Optional<PhraseTable.Match> ditto = words.at("ditto", p, i).or(() -> dotted(i));
         if (ditto.isPresent()) {
             int next = ditto.get().next();
-            int after = p.at(next).isMark('.') || p.at(next).isMark(',') ? next + 1 : next;
+            int after = p.at(next).isMark('.') ? next + 1 : next;
+            after = p.at(after).isMark(',') ? after + 1 : after;
             return Optional.of(sameAs(Rational.ONE, i, after));
         }
         Optional<PhraseTable.Match> factor = words.at("times", p, i);
@@ -186,7 +187,13 @@ final class AmountParser {
     /** Reads “Oij”, two pints. */
     private Optional<Quantity> fused(int i) {
         String w = p.word(i);
-        boolean pints = pharmacy && w.length() > 1 && w.charAt(0) == 'o' && p.at(i).capital();
+        boolean certain = pharmacy || w.endsWith("j") || w.endsWith("ss");
+        boolean pounds = w.length() > 2 && w.startsWith("lb") && certain;
+        if (pounds) {
+            Optional<Rational> many = Roman.parse(w.substring(2));
+            return many.map(v -> Quantity.of(Amount.of(v), "lb", i, i + 1));
+        }
+        boolean pints = certain && w.length() > 1 && w.charAt(0) == 'o' && p.at(i).capital();
         return !pints
                 ? Optional.empty()
                 : Roman.parse(w.substring(1)).map(v -> Quantity.of(Amount.of(v), "pint", i, i + 1));
@@ -340,7 +347,12 @@ final class AmountParser {
     /** Tells whether a word about size is part of a measure's own name: “petit verre”. */
     private boolean beginsMeasure(int at) {
         int after = words.at("size", p, at).map(PhraseTable.Match::next).orElse(at);
-        return words.at("measure", p, at).filter(m -> m.next() > after).isPresent();
+        String size = sizeAt(at).map(Size::word).orElse("");
+        Optional<String> alone = words.at("measure", p, after).map(m -> size + " " + m.value());
+        return words.at("measure", p, at)
+                .filter(m -> m.next() > after)
+                .filter(m -> !m.value().equals(alone.orElse("")))
+                .isPresent();
     }
 
     private Quantity withMeasure(Numeral n, Optional<Size> size, int i, int start) {
@@ -393,7 +405,7 @@ final class AmountParser {
         while (words.has("system", p.word(next))) {
             next = p.at(next + 1).isMark('.') ? next + 2 : next + 1;
         }
-        next = parenthesis(next);
+        next = remark(parenthesis(next));
         Optional<Numeral> partly = partlyFull(next);
         if (partly.isPresent()) {
             next = partly.get().next();
@@ -430,6 +442,22 @@ final class AmountParser {
             if (p.at(j).isMark(')')) {
                 boolean name = p.at(j + 1).isWord() && !words.has("stop", p.word(j + 1));
                 return name ? j + 1 : i;
+            }
+        }
+        return i;
+    }
+
+    /** Passes over “, not more,” and “, at the outside,” between the measure and “of”. */
+    private int remark(int i) {
+        if (!p.at(i).isMark(',')) {
+            return i;
+        }
+        for (int j = i + 1; j < i + 6; j++) {
+            if (p.at(j).isMark(',')) {
+                return words.has("of", p.word(j + 1)) ? j + 1 : i;
+            }
+            if (!p.at(j).isWord()) {
+                return i;
             }
         }
         return i;

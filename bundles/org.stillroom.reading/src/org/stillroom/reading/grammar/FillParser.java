@@ -1,6 +1,7 @@
 package org.stillroom.reading.grammar;
 
 import java.util.Optional;
+import org.stillroom.model.number.Rational;
 import org.stillroom.model.reading.Amount;
 import org.stillroom.model.reading.LineKind;
 
@@ -120,15 +121,9 @@ final class FillParser {
         Optional<Found.Pot> pot = vessels.at(i);
         int at = pot.map(Found.Pot::to).orElse(i);
         Optional<Numeral> share = amounts.numbers().parse(at).filter(Numeral::fraction);
+        share = share.or(() -> partFull(at));
         if (share.isEmpty()) {
-            boolean full =
-                    words.has("full", p.word(at))
-                            && words.has("of", p.word(at + 1))
-                            && startsIce(at + 2);
-            s.pot = pot;
-            s.at = at + 2;
-            s.full = true;
-            return pot.isPresent() && full;
+            return pot.isPresent() && fullOfIce(s, pot.get());
         }
         int next = share.get().next();
         Optional<Found.Pot> inner = pot.isPresent() ? Optional.empty() : vessels.at(next);
@@ -141,6 +136,26 @@ final class FillParser {
         s.at = full + 1;
         s.full = true;
         ofOrWith(s);
+        return true;
+    }
+
+    /** Reads “three parts full”. */
+    private Optional<Numeral> partFull(int i) {
+        return words.at("part-full", p, i)
+                .filter(m -> words.has("full", p.word(m.next())))
+                .flatMap(m -> Rational.parse(m.value()).map(v -> Numeral.of(v, m.next())))
+                .filter(Numeral::fraction);
+    }
+
+    /** Reads “a goblet full of fine ice”. */
+    private boolean fullOfIce(State s, Found.Pot pot) {
+        boolean ice = words.has("of", p.word(pot.to() + 1)) && startsIce(pot.to() + 2);
+        if (!words.has("full", p.word(pot.to())) || !ice) {
+            return false;
+        }
+        s.pot = Optional.of(pot);
+        s.at = pot.to() + 2;
+        s.full = true;
         return true;
     }
 

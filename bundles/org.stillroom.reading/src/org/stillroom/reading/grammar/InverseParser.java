@@ -64,8 +64,13 @@ final class InverseParser {
 
     /** Passes over “, the tops only” and “, in powder” between the name and its amount. */
     private int afterRemark(int at) {
-        if (p.at(at).isMark('(') && p.at(at + 2).isMark(')') && p.at(at + 1).isWord()) {
-            return at + 3;
+        if (p.at(at).isMark('(') && amount(at + 1).filter(q -> closes(q, false)).isEmpty()
+                || p.at(at).isMark('(') && strengthIn(at)) {
+            int close = at + 1;
+            while (close < at + FAR && !p.at(close).isMark(')') && !p.at(close).ends()) {
+                close++;
+            }
+            return p.at(close).isMark(')') ? close + 1 : at;
         }
         if (!p.at(at).isMark(',')
                 || !p.at(at + 1).isWord()
@@ -87,11 +92,23 @@ final class InverseParser {
         return at;
     }
 
+    /** In “spirit (94 %), a pint” the brackets hold a strength. */
+    private boolean strengthIn(int open) {
+        return amounts.parse(open + 1).filter(q -> q.measure().equals("per cent")).isPresent();
+    }
+
     /** Reads “cinnamon, cloves, and mace, of each an ounce”: one amount after several names. */
     List<Draft> several(int i) {
         List<Name> listed = new ArrayList<>();
         int at = i;
         while (listed.size() < MOST_NAMES) {
+            Optional<Quantity> equal =
+                    amounts.parse(at)
+                            .filter(q -> q.amount().kind() == Amount.Kind.EQUAL_PARTS)
+                            .filter(q -> listed.size() > 1 && closes(q, false));
+            if (equal.isPresent()) {
+                return spread(listed, at);
+            }
             int each = words.has("of", p.word(at)) ? at + 1 : at;
             if (words.has("each", p.word(each)) && listed.size() > 1) {
                 return spread(listed, each + 1);
@@ -106,7 +123,10 @@ final class InverseParser {
             at = comma ? at + 1 : at;
             boolean and = words.has("and", p.word(at)) || p.at(at).isMark('&');
             at = and ? at + 1 : at;
-            boolean eachFollows = words.has("of", p.word(at)) || words.has("each", p.word(at));
+            boolean eachFollows =
+                    words.has("of", p.word(at))
+                            || words.has("each", p.word(at))
+                            || words.at("equal", p, at).isPresent();
             if (!comma && !and && !eachFollows) {
                 return List.of();
             }
@@ -211,7 +231,12 @@ final class InverseParser {
                 || q.measure().equals("same")
                 || q.measure().equals("per cent")
                 || listed && q.hasMeasure()
-                || listed && counted && figures;
+                || listed && counted && figures
+                || (lineMode || serial) && name.known() && isFraction(q) && figures;
+    }
+
+    private static boolean isFraction(Quantity q) {
+        return !q.hasMeasure() && q.amount().quantity().filter(x -> !x.isWhole()).isPresent();
     }
 
     /** An amount that is followed by another name belongs to that one. */

@@ -39,12 +39,18 @@ final class ItemParser {
                 .or(() -> twofold(i));
     }
 
-    /** Reads the first amount of “a quart and a gill of water”; the second is read after it. */
+    /**
+     * Reads the first amount of “a quart and a gill of water”, “two lumps or a spoonful of sugar”;
+     * the second is read after it.
+     */
     private Optional<Draft> twofold(int i) {
         Optional<Quantity> first =
                 amounts.parse(i)
                         .filter(q -> q.hasMeasure() && !q.measure().equals("unstated"))
-                        .filter(q -> words.has("and", p.word(q.next())));
+                        .filter(
+                                q ->
+                                        words.has("and", p.word(q.next()))
+                                                || words.has("or", p.word(q.next())));
         Optional<Quantity> second =
                 first.flatMap(q -> amounts.parse(q.next() + 1))
                         .filter(q -> q.hasMeasure() && words.has("of", p.word(q.next())));
@@ -293,7 +299,8 @@ final class ItemParser {
         String measure = before.get().measure;
         boolean of = words.has("of", p.word(q.next())) || words.has("of", p.word(q.next() - 1));
         boolean near = i - before.get().end < 6;
-        boolean unit = !words.has("no-unit", measure) && !measure.isEmpty();
+        boolean parts = measure.equals("part") && words.has("to-a", p.word(i - 1));
+        boolean unit = parts || !words.has("no-unit", measure) && !measure.isEmpty();
         if (of && unit && near && !words.has("multiple", p.word(q.next() - 1))) {
             return q.withMeasure(measure, before.get().size.filter(s -> false), q.next());
         }
@@ -414,10 +421,14 @@ final class ItemParser {
         int next = name.next();
         String last = p.word(name.last());
         boolean mark = p.at(next).isMark('(') || p.at(next).isMark(',');
-        boolean only =
-                mark
-                        && words.has("juice", p.word(next + 1))
-                        && (p.at(next + 2).isMark(')') || words.has("only", p.word(next + 2)));
+        int word = words.has("definite", p.word(next + 1)) ? next + 2 : next + 1;
+        boolean juice = mark && words.has("juice", p.word(word));
+        boolean closing =
+                p.at(word + 1).isMark(')')
+                        || words.has("only", p.word(word + 1))
+                        || words.has("of", p.word(word + 1)) && !p.at(word + 2).isWord()
+                        || lineMode && p.at(word + 1).ends();
+        boolean only = juice && closing;
         boolean counted = d.measure.equals("whole") || d.measure.equals("part");
         boolean thereof =
                 mark
@@ -429,7 +440,7 @@ final class ItemParser {
             d.end = next + 4;
         } else if (counted && only) {
             d.measure = "juice-of";
-            d.end = next + 3;
+            d.end = p.at(word + 1).ends() ? word + 1 : word + 2;
         } else if (counted
                 && words.has("juice", last)
                 && name.last() > name.first()

@@ -39,6 +39,11 @@ final class NumberParser {
     private static final Rational HALF = Rational.of(1, 2);
     private static final Rational THREE_QUARTERS = Rational.of(3, 4);
     private static final Set<Integer> USUAL_DENOMINATORS = Set.of(2, 3, 4, 5, 6, 8, 10, 16);
+
+    /** Signs that scanners put where a fraction was printed. */
+    private static final String SMUDGES = "¥£§\\^*#";
+
+    private static final Rational HIGHEST_ROMAN = Rational.of(40);
     private static final Set<String> ONES = Set.of("l", "i", "j", "|", "!", "1");
 
     private final Vocabulary words;
@@ -147,6 +152,29 @@ final class NumberParser {
                                     Numeral.of(Rational.ONE.dividedBy(u), i + 2)
                                             .or(u, "“}” is read as 1/"));
         }
+        boolean sign = SMUDGES.indexOf(t.text()) >= 0 && t.text().length() == 1;
+        if (sign && isDigits(p.at(i + 1)) && !p.at(i + 1).spaced() && !slash(p.at(i + 2))) {
+            Rational under = value(p.at(i + 1));
+            return Optional.of(under)
+                    .filter(u -> USUAL_DENOMINATORS.contains(u.numerator().intValue()))
+                    .map(u -> Numeral.of(Rational.ONE.dividedBy(u), i + 2))
+                    .map(n -> n.or(under, "“" + t.text() + "” stands where a fraction may be"));
+        }
+        if (sign && measureAt(i + 1) && !isDigits(p.at(i - 1))) {
+            return Optional.of(
+                    Numeral.of(HALF, i + 1)
+                            .or(Rational.ONE, "“" + t.text() + "” stands where a number was"));
+        }
+        boolean quote = t.isMark('\'') || t.isMark('"') || t.isMark('`');
+        if (quote && slash(p.at(i + 1)) && isDigits(p.at(i + 2)) && !p.at(i + 2).spaced()) {
+            Numeral read = over(Rational.ONE, i + 2);
+            return Optional.of(
+                    ofA(read).or(value(p.at(i + 2)), "“" + t.text() + "/” is read as 1/"));
+        }
+        boolean point = t.isMark('.') && isDigits(p.at(i + 1)) && !p.at(i + 1).spaced();
+        if (point && !p.at(i - 1).isMark('.') && p.at(i + 2).isWord() && startsWord(i)) {
+            return Optional.of(Numeral.of(decimal(p.at(i + 1)), i + 2));
+        }
         boolean bar = t.isMark('|') || t.isMark('!');
         if (bar && slash(p.at(i + 1)) && isDigits(p.at(i + 2))) {
             return Optional.of(ofA(over(Rational.ONE, i + 2)));
@@ -162,6 +190,15 @@ final class NumberParser {
         return Optional.empty();
     }
 
+    /** A point that no word goes before begins a decimal number: “.5 rye”. */
+    private boolean startsWord(int i) {
+        return i == 0 || p.at(i).spaced() || p.at(i - 1).ends();
+    }
+
+    private static Rational decimal(Token digits) {
+        return Rational.of(new BigDecimal("0." + digits.text()));
+    }
+
     private Numeral digits(int i) {
         Rational whole = value(p.at(i));
         Token next = p.at(i + 1);
@@ -170,7 +207,13 @@ final class NumberParser {
             return scanned.get();
         }
         if (slash(next) && isDigits(p.at(i + 2)) && value(p.at(i + 2)).signum() > 0) {
-            return ofA(over(whole, i + 2));
+            return runTogether(i).orElseGet(() -> ofA(over(whole, i + 2)));
+        }
+        boolean oneOver = ONES.contains(next.text()) && !next.glued() && slash(p.at(i + 2));
+        if (oneOver && isDigits(p.at(i + 3)) && value(p.at(i + 3)).signum() > 0) {
+            Numeral fraction = over(Rational.ONE, i + 3);
+            return Numeral.of(whole.plus(fraction.low()), fraction.next())
+                    .or(whole, "“" + next.text() + "” is read as 1");
         }
         boolean slashAfter = isDigits(next) && slash(p.at(i + 2)) && isDigits(p.at(i + 3));
         if (slashAfter && next.glued() && value(p.at(i + 3)).signum() > 0) {
@@ -201,11 +244,36 @@ final class NumberParser {
         return andDirectly(multiplied(Numeral.of(whole, i + 1)));
     }
 
+    /** Reads “11/2” as 1 1/2: nobody prints eleven halves. */
+    private Optional<Numeral> runTogether(int i) {
+        String above = p.word(i);
+        Rational below = value(p.at(i + 2));
+        if (above.length() < 2 || above.length() > 3 || !below.isWhole()) {
+            return Optional.empty();
+        }
+        int cut = above.length() - 1;
+        Rational last = Rational.of(above.charAt(cut) - '0');
+        boolean proper = last.signum() > 0 && last.compareTo(below) < 0;
+        boolean usual = USUAL_DENOMINATORS.contains(below.numerator().intValue());
+        if (!proper || !usual || value(p.at(i)).compareTo(below) <= 0) {
+            return Optional.empty();
+        }
+        Rational whole = Rational.of(new BigDecimal(above.substring(0, cut)));
+        Rational sum = whole.plus(last.dividedBy(below));
+        return Optional.of(
+                Numeral.of(sum, i + 3)
+                        .or(
+                                value(p.at(i)).dividedBy(below),
+                                "the whole and its fraction stand together"));
+    }
+
     /** Reads “1^”, “1 %”, “1 y2”, “3A” and “1/z”, as scanners see 1½, 1¾ and ¾. */
     private Optional<Numeral> scanned(int i, Rational whole) {
         Token next = p.at(i + 1);
-        if (next.isMark('^') && !next.spaced()) {
-            return Optional.of(mixed(whole, HALF, i + 2, "^"));
+        boolean smudge = next.isMark('^') || next.isMark('£') || next.isMark('¥');
+        if (smudge && !next.spaced()) {
+            int after = isDigits(p.at(i + 2)) && !p.at(i + 2).spaced() ? i + 3 : i + 2;
+            return Optional.of(mixed(whole, HALF, after, next.text()));
         }
         if (isScanned(i + 1) && next.isMark('%')) {
             return Optional.of(mixed(whole, THREE_QUARTERS, i + 2, "%"));
@@ -256,6 +324,7 @@ final class NumberParser {
                         && below.isWhole()
                         && above.signum() > 0
                         && above.compareTo(below) < 0
+                        && above.numerator().gcd(below.numerator()).equals(BigInteger.ONE)
                         && below.compareTo(Rational.of(64)) <= 0
                         && USUAL_DENOMINATORS.contains(below.numerator().intValue());
         Numeral range = Numeral.of(above, i + 1).to(Numeral.of(below, i + 2));
@@ -292,7 +361,8 @@ final class NumberParser {
                     ofA(over(Rational.ONE, i + 2)).or(Rational.ONE, "“" + w + "” is read as 1"));
         }
         Optional<String> scanned = words.table("scanned-fraction").value(w);
-        if (scanned.isPresent() && (measureAt(i + 1) || words.has("of", p.word(i + 1)))) {
+        boolean thing = measureAt(i + 1) || words.has("of", p.word(i + 1));
+        if (scanned.isPresent() && (thing || words.has("countable", p.word(i + 1)))) {
             return Optional.of(
                     ofA(Numeral.of(rational(scanned.get()), i + 1))
                             .or(Rational.ONE, "“" + w + "” is read as " + scanned.get()));
@@ -304,7 +374,7 @@ final class NumberParser {
         Optional<Rational> roman =
                 !Roman.isSmall(w)
                         ? Optional.empty()
-                        : Roman.parse(w).filter(v -> v.compareTo(Rational.of(100)) <= 0);
+                        : Roman.parse(w).filter(v -> v.compareTo(HIGHEST_ROMAN) <= 0);
         if (roman.isPresent() && measureAt(i + 1)) {
             return Optional.of(Numeral.of(roman.get(), i + 1));
         }
@@ -405,6 +475,10 @@ final class NumberParser {
             boolean half = words.has("and", p.word(more.next()));
             return half ? more : skipOf(more);
         }
+        boolean dash = t.isMark('—') || t.isMark('–');
+        if (dash && words.has("fraction", p.word(n.next() + 1)) && p.at(n.next() - 1).isWord()) {
+            return ofA(n.times(fraction(p.word(n.next() + 1)), n.next() + 2));
+        }
         boolean part = words.has("fraction", t.text()) && !words.has("and", t.text());
         return part ? ofA(n.times(fraction(t.text()), n.next() + 1)) : n;
     }
@@ -447,7 +521,9 @@ final class NumberParser {
                                                         .value(p.word(n.next() - 1))
                                                         .orElse("1")))
                         : more.get().low();
-        return n.plus(extra, more.get().next());
+        Numeral sum = n.plus(extra, more.get().next());
+        boolean dozens = directly && words.has("multiple", p.word(sum.next()));
+        return dozens ? skipOf(sum.times(times(sum.next()), sum.next() + 1)) : sum;
     }
 
     /** Reads a fraction alone: “a half”, “three quarters”, “½”, “1/4”. */
@@ -500,6 +576,11 @@ final class NumberParser {
             return n.withNext(article);
         }
         boolean manyFollows = words.has("multiple", p.word(article + 1));
+        if (words.has("article", p.word(article))
+                && words.has("fraction", p.word(article + 1))
+                && words.has("of", p.word(article + 2))) {
+            return ofA(n.times(fraction(p.word(article + 1)), article + 2));
+        }
         if (words.has("article", p.word(article))) {
             return manyFollows && n.high().isEmpty()
                     ? skipOf(n.times(times(article + 1), article + 2))

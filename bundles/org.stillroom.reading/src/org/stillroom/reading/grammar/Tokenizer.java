@@ -20,7 +20,7 @@ final class Tokenizer {
     private static final String FRACTIONS = "¼½¾⅐⅑⅒⅓⅔⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞↉⅟";
     private static final String SMALL_FIGURES = "⁰¹²³⁴⁵⁶⁷⁸⁹₀₁₂₃₄₅₆₇₈₉";
     private static final String SIGNS = "℥ʒ℈℔♏";
-    private static final String MARKS = ",;.:()[]/⁄–—&@%|!?+=^}";
+    private static final String MARKS = ",;.:()[]/⁄–—&@%|!?+=^}£¥§\\#";
 
     private final Predicate<String> known;
     private final Split split;
@@ -91,7 +91,12 @@ final class Tokenizer {
             } else {
                 boolean ditto =
                         c == '"' && spaced && at + 1 < s.length() && s.charAt(at + 1) == ' ';
-                if (MARKS.indexOf(c) >= 0 || ditto) {
+                boolean lostFigure =
+                        "'\"`".indexOf(c) >= 0
+                                && s.startsWith("/", at + 1)
+                                && at + 2 < s.length()
+                                && Character.isDigit(s.charAt(at + 2));
+                if (MARKS.indexOf(c) >= 0 || ditto || lostFigure) {
                     add(Token.Type.MARK, at, at + 1, String.valueOf(c));
                 }
                 at++;

@@ -49,6 +49,9 @@ final class Vocabulary {
     private void add(String kind, String form, String value) {
         PhraseTable table = classes.computeIfAbsent(kind, k -> new PhraseTable());
         table.add(form, value);
+        if (kind.equals("measure") && form.endsWith("fuls")) {
+            add(kind, form.substring(0, form.length() - 4) + "sful", value);
+        }
         for (String word : form.split("[ -]+")) {
             words.add(word);
         }
