@@ -83,14 +83,24 @@ final class RunIn {
     private boolean mayOpen(int start, int to) {
         char c = text.charAt(start);
         char next = text.charAt(start + 1);
-        return c == '_'
-                || c == '*'
+        return TitleText.SIGNS.indexOf(c) >= 0 && structure.emphasisEnd(start, to) > 0
+                || startsLine(start) && Character.isUpperCase(c)
                 || Character.isUpperCase(c) && Character.isUpperCase(next)
                 || c == 'A' && text.startsWith("Another", start)
                 || c == 'D' && text.startsWith("Ditto", start)
                 || (c == 'N' || c == '(' || Character.isDigit(c))
                         && TitleText.numberEnd(text, start, to) > start
                 || structure.emphasisEnd(start, to) > 0;
+    }
+
+    private boolean startsLine(int at) {
+        int before = at;
+        while (before > 0
+                && Lines.isBlank(text.charAt(before - 1))
+                && text.charAt(before - 1) != '\n') {
+            before--;
+        }
+        return before > 0 && text.charAt(before - 1) == '\n';
     }
 
     private Optional<Head> inside(int start, int to) {
@@ -101,6 +111,7 @@ final class RunIn {
                         .or(() -> capitals(start, words, to, false).filter(h -> h.stop));
         if (found.isEmpty()
                 && (words > start
+                        || startsLine(start)
                         || text.startsWith("Another", start)
                         || text.startsWith("Ditto", start))) {
             found = dashed(start, words, to, false);
@@ -134,7 +145,7 @@ final class RunIn {
 
     private char plainBefore(int end) {
         int at = end - 1;
-        while (at > 0 && "_*".indexOf(text.charAt(at)) >= 0) {
+        while (at > 0 && TitleText.SIGNS.indexOf(text.charAt(at)) >= 0) {
             at--;
         }
         return text.charAt(at);
@@ -143,7 +154,7 @@ final class RunIn {
     /** Returns the place after a stop, dash or colon, or the place itself where there is none. */
     private int afterStop(int at, int to) {
         int after = at;
-        while (after < to && ".:—–-_*".indexOf(text.charAt(after)) >= 0) {
+        while (after < to && ".:—–-_*=+~".indexOf(text.charAt(after)) >= 0) {
             after++;
         }
         int blank = after;
@@ -337,7 +348,11 @@ final class RunIn {
             next++;
         }
         char c = next < to ? text.charAt(next) : ' ';
-        return Character.isUpperCase(c) || Character.isDigit(c) || c == '½' || c == '℞' || c == '¼';
+        return Character.isUpperCase(c) || Character.isDigit(c) || isSign(c);
+    }
+
+    static boolean isSign(char c) {
+        return c >= '¼' && c <= '¾' || c >= '⅐' && c <= '⅞' || c == '℞';
     }
 
     /** A short first sentence: “Green Punch. Take”, “12. To make shrub: Take”. */

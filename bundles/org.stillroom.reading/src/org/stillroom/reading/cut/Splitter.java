@@ -13,6 +13,7 @@ import java.util.Optional;
 final class Splitter {
 
     private static final int LONGEST_TITLE = 90;
+    private static final int FULL_LINE = 45;
 
     private final Structure structure;
     private final String text;
@@ -67,7 +68,7 @@ final class Splitter {
         while (end < lineCount && !lines.isEmpty(end) && !isNoise(end) && !listing.contains(end)) {
             end++;
         }
-        boolean after = blank || units.isEmpty() || last().kind() == Unit.Kind.NOISE && blank;
+        boolean after = (blank || units.isEmpty()) && !breaksOff(first);
         int line = first;
         int body = -1;
         while (line < end) {
@@ -85,6 +86,28 @@ final class Splitter {
         }
         flush(body, end, first, after);
         return end;
+    }
+
+    /** Tells whether a sentence that a page mark parts goes on in this line. */
+    private boolean breaksOff(int line) {
+        int i = units.size() - 1;
+        boolean noise = false;
+        while (i >= 0 && units.get(i).kind() == Unit.Kind.NOISE) {
+            noise = true;
+            i--;
+        }
+        if (!noise || i < 0 || units.get(i).kind() != Unit.Kind.BODY) {
+            return false;
+        }
+        int end = units.get(i).end();
+        int start = text.lastIndexOf('\n', end - 1) + 1;
+        boolean open = ".!?:)]”\"".indexOf(text.charAt(end - 1)) < 0;
+        String words = lines.words(line);
+        boolean small = Character.isLowerCase(words.charAt(0));
+        boolean apart =
+                Head.letters(words) == Head.Letters.CAPITALS
+                        || structure.emphasisEnd(lines.first(line), lines.last(line)) > 0;
+        return open && (small || end - start > FULL_LINE && !apart);
     }
 
     private boolean isMarked(int line) {
@@ -105,12 +128,11 @@ final class Splitter {
             return true;
         }
         int before = line > 0 ? lines.last(line - 1) : 0;
-        boolean closed = before > 0 && ".!?)”\"}]:—*_".indexOf(text.charAt(before - 1)) >= 0;
+        boolean closed = before > 0 && ".!?)”\"}]:—*_=+~".indexOf(text.charAt(before - 1)) >= 0;
         String words = lines.words(line);
         boolean apart =
                 Head.letters(words) == Head.Letters.CAPITALS
-                        || words.startsWith("_")
-                        || words.startsWith("*")
+                        || structure.emphasisEnd(lines.first(line), lines.last(line)) > 0
                         || listing.size() > 0
                                 && words.endsWith(".")
                                 && listing.lists(TitleKey.of(words));
@@ -280,6 +302,11 @@ final class Splitter {
             return true;
         }
         for (int at = words.indexOf(". "); at >= 0; at = words.indexOf(". ", at + 1)) {
+            char next = at + 2 < words.length() ? words.charAt(at + 2) : ' ';
+            boolean amount = RunIn.isSign(next) || Character.isDigit(next);
+            if (amount && count(words.substring(0, at)) > 0 && count(words.substring(at)) > 1) {
+                return true;
+            }
             boolean word =
                     at > 3 && words.substring(at - 4, at).chars().allMatch(Character::isLetter);
             boolean small = word && Character.isLowerCase(words.charAt(at - 1));

@@ -137,13 +137,16 @@ final class Structure {
         if (i >= 0 && emphasis[i][0] == at) {
             return Math.min(limit, emphasis[i][1]);
         }
-        if (at >= limit || "_*".indexOf(text.charAt(at)) < 0) {
+        if (at >= limit || TitleText.SIGNS.indexOf(text.charAt(at)) < 0) {
             return -1;
         }
         char sign = text.charAt(at);
         int from = at;
         while (from < limit && text.charAt(from) == sign) {
             from++;
+        }
+        if (from == limit || Lines.isBlank(text.charAt(from)) || sign != '_' && isMoney(from)) {
+            return -1;
         }
         int stop = Math.min(limit, from + 160);
         for (int end = from; end < stop; end++) {
@@ -155,6 +158,15 @@ final class Structure {
             }
         }
         return -1;
+    }
+
+    /** Tells whether a figure follows a sign: “$2”, “+3”, “=4”. */
+    private boolean isMoney(int at) {
+        return text.charAt(at - 1) != '*' && Character.isDigit(text.charAt(at)) && !numbered(at);
+    }
+
+    private boolean numbered(int at) {
+        return TitleText.numberEnd(text, at, Math.min(text.length(), at + 12)) > at;
     }
 
     private static int covering(int[][] bounds, int at) {

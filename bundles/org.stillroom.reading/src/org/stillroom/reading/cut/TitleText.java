@@ -13,6 +13,12 @@ import java.util.regex.Pattern;
  */
 record TitleText(Optional<String> number, String words, int start, int end) {
 
+    /** The signs by which transcribers mark italics, bold, small capitals and other faces. */
+    static final String SIGNS = "_*=+~$";
+
+    private static final Pattern REMARK =
+            Pattern.compile("(?i)(?:as|for|use|serve|in|see|from|with|to be) ");
+
     private static final Pattern MONEY = Pattern.compile("\\d+([c¢]|/[\\d-]*|[sd]\\.?)|[$£]\\d.*");
 
     /** Returns the title that stands between two UTF-16 indexes of a text. */
@@ -33,11 +39,55 @@ record TitleText(Optional<String> number, String words, int start, int end) {
             start = skipMarkup(text, afterNumber, to);
         }
         int leaders = leaders(text, start, to);
-        int end = beforePrice(text, start, leaders);
+        int end = closed(text, start, beforePrice(text, start, leaders));
+        int remark = remark(text, start, end);
+        end = remark < end ? closed(text, start, remark) : end;
+        if (isQuoted(text, start, end)) {
+            start++;
+            end = closed(text, start, end - 1);
+        }
+        return new TitleText(number, plain(text, start, end), start, end);
+    }
+
+    private static int closed(String text, int start, int to) {
+        int end = to;
         while (end > start && isClosing(text, start, end)) {
             end--;
         }
-        return new TitleText(number, plain(text, start, end), start, end);
+        return end;
+    }
+
+    /** Tells whether quotation marks stand round the whole title and nowhere else. */
+    private static boolean isQuoted(String text, int start, int end) {
+        if (end - start < 4) {
+            return false;
+        }
+        char open = text.charAt(start);
+        char close = text.charAt(end - 1);
+        boolean pair = open == '“' && close == '”' || open == '"' && close == '"';
+        return pair
+                && count(text, start + 1, end - 1, '“') + count(text, start + 1, end - 1, '"') == 0;
+    }
+
+    /**
+     * Returns where a remark in brackets that closes a title starts (“(Use small bar glass.)”), or
+     * the end. Words that follow without a stop belong to the title, unless they say how or for whom.
+     */
+    private static int remark(String text, int start, int end) {
+        char close = end > start ? text.charAt(end - 1) : ' ';
+        if (close != ')' && close != ']') {
+            return end;
+        }
+        int open = text.lastIndexOf(close == ')' ? '(' : '[', end - 1);
+        int before = open;
+        while (before > start && Lines.isBlank(text.charAt(before - 1))) {
+            before--;
+        }
+        boolean said = before > start + 2;
+        boolean stopped = said && ".,:_*=".indexOf(text.charAt(before - 1)) >= 0;
+        return stopped || said && REMARK.matcher(text.substring(open + 1, end)).lookingAt()
+                ? before
+                : end;
     }
 
     /** Returns where leaders (“....”) start, or the end. */
@@ -58,7 +108,7 @@ record TitleText(Optional<String> number, String words, int start, int end) {
             boolean blank = Character.isWhitespace(c);
             if (blank && !words.isEmpty() && words.charAt(words.length() - 1) != ' ') {
                 words.append(' ');
-            } else if (!blank && c != '_' && c != '*') {
+            } else if (!blank && "_*=+~".indexOf(c) < 0) {
                 words.append(c);
             }
         }
@@ -97,7 +147,7 @@ record TitleText(Optional<String> number, String words, int start, int end) {
         if (c == '”' || c == '"') {
             return count(text, start, end, '“') + count(text, start, end, '"') < 2;
         }
-        return Character.isWhitespace(c) || ".,:;—–-_*#=~".indexOf(c) >= 0;
+        return Character.isWhitespace(c) || ".,:;—–-_*#=~+$|".indexOf(c) >= 0;
     }
 
     private static int count(String text, int start, int end, char sought) {
@@ -108,11 +158,17 @@ record TitleText(Optional<String> number, String words, int start, int end) {
         return n;
     }
 
+    /** A dollar sign before a letter marks a face; before a figure it is money. */
+    private static boolean isDollar(String text, int at, int to) {
+        return text.charAt(at) == '$' && at + 1 < to && Character.isLetter(text.charAt(at + 1));
+    }
+
     static int skipMarkup(String text, int from, int to) {
         int at = from;
         while (at < to
                 && (Character.isWhitespace(text.charAt(at))
-                        || "#*_—–-=~.".indexOf(text.charAt(at)) >= 0)) {
+                        || "#*_—–-=~+.".indexOf(text.charAt(at)) >= 0
+                        || isDollar(text, at, to))) {
             at++;
         }
         if (at < to && (text.charAt(at) == '“' || text.charAt(at) == '"')) {

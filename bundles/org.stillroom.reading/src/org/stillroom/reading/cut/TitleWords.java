@@ -8,11 +8,13 @@ final class TitleWords {
     /** Tells whether words are a line of a recipe (an order, an amount, a vessel, a label). */
     static boolean isLine(String words, Cues cues) {
         Count count = new Count(words, cues);
+        boolean plain = Head.letters(words) == Head.Letters.SENTENCE;
         return count.label
                 || count.first && !count.infinitive
                 || count.vessels
                 || count.amount
-                || count.sends && count.words > 4
+                || plain && (count.article || count.part)
+                || count.sends && (plain || count.words > 4)
                 || reads(words, cues);
     }
 
@@ -57,6 +59,8 @@ final class TitleWords {
         boolean first;
         boolean vessels;
         boolean sends;
+        boolean article;
+        boolean part;
 
         Count(String title, Cues cues) {
             int at = 0;
@@ -90,6 +94,12 @@ final class TitleWords {
                                 || word.equals("substituting")
                                 || word.equals("instead");
                 label |= words == 1 && (kinds & Cues.LABEL) != 0;
+                boolean small1 = previous.equals("a") || previous.equals("an");
+                boolean measure = (kinds & Cues.MEASURE) != 0 && (kinds & Cues.DRINK) == 0;
+                article |= words == 2 && small1 && (measure || word.equals("little"));
+                part |=
+                        isPart(word)
+                                && (words == 1 || words == 2 && (small1 || previous.equals("the")));
                 boolean to =
                         words == 2 && previous.equals("to") || words == 3 && lastWord.equals("to");
                 infinitive |= to && (kinds & Cues.VERB) != 0;
@@ -99,13 +109,33 @@ final class TitleWords {
                 lastWord = word;
                 at = end;
             }
-            vessels = vesselWords > 0 && vesselWords + small == words;
+            vessels = (vesselWords > 0 || lastWord.equals("ice")) && vesselWords + small == words;
             label &= words <= 3;
+        }
+
+        /** A part of a fruit or an egg, which opens a line of a recipe (“Juice of a lemon”). */
+        private static boolean isPart(String word) {
+            return switch (word) {
+                case "juice", "rind", "peel", "white", "whites", "yolk", "yolks", "slice", "zest" ->
+                        true;
+                default -> false;
+            };
         }
 
         private static boolean isSmall(String word) {
             return switch (word) {
-                case "in", "a", "an", "the", "use", "of", "bar", "serve", "and", "or", "with" ->
+                case "in",
+                        "a",
+                        "an",
+                        "the",
+                        "use",
+                        "of",
+                        "bar",
+                        "serve",
+                        "and",
+                        "or",
+                        "with",
+                        "ice" ->
                         true;
                 default -> false;
             };
