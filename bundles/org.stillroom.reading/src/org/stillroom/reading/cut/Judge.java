@@ -84,8 +84,56 @@ final class Judge {
                 Head head = head(units, i);
                 head.accepted = head.points > 0;
             }
+            if (round == 0) {
+                demote(units, heads, habits);
+            }
         }
         return units;
+    }
+
+    /**
+     * Makes a body of a line that looks like a title where it stands alone under a title that is set
+     * as most of the book's are (“SAUTERNE PUNCH. / Same, with Sauterne.”).
+     */
+    private void demote(List<Unit> units, List<Integer> heads, Map<String, double[]> habits) {
+        List<Integer> gone = new ArrayList<>();
+        for (int i : heads) {
+            Head own = head(units, i);
+            int above = i - 1;
+            while (above > 0 && units.get(above).kind() == Unit.Kind.NOISE) {
+                above--;
+            }
+            boolean plain =
+                    own.place == Head.Place.OWN_LINE
+                            && !own.emphasis
+                            && own.letters != Head.Letters.CAPITALS
+                            && own.title.number().isEmpty();
+            if (!plain || above < 0 || units.get(above).kind() != Unit.Kind.HEAD) {
+                continue;
+            }
+            Head over = head(units, above);
+            boolean taken = gone.contains(above);
+            boolean firmer = habit(habits.get(over.style())) > 1 + habit(habits.get(own.style()));
+            if (!taken && !own.listed && firmer) {
+                gone.add(i);
+            }
+        }
+        for (int i : gone) {
+            units.set(i, asBody(units.get(i)));
+        }
+        heads.removeAll(gone);
+    }
+
+    private Unit asBody(Unit unit) {
+        BodyScore score = BodyScore.of(structure.text(), unit.start(), unit.end(), cues);
+        return new Unit(
+                Unit.Kind.BODY,
+                unit.start(),
+                unit.end(),
+                unit.blankBefore(),
+                unit.indent(),
+                score,
+                java.util.Optional.empty());
     }
 
     private static Head head(List<Unit> units, int i) {
@@ -188,10 +236,11 @@ final class Judge {
         if (body.words() == 0) {
             return -7;
         }
+        double weight = Math.min(1, (body.words() + 4) / 24.0);
         double low =
                 body.value() >= LEAST || body.references() > 0
                         ? 0
-                        : body.value() < 0.08 ? -5.5 : -4;
+                        : weight * (body.value() < 0.08 ? -5.5 : -4);
         boolean defines =
                 body.words() >= 20
                         && body.verbs() + body.references() == 0
@@ -199,7 +248,7 @@ final class Judge {
                         && body.value() < LEAST / 2;
         return low
                 - (defines ? DEFINES : 0)
-                + Math.max(-3, Math.min(3.5, (body.value() - 0.16) * 18));
+                + Math.max(-3 * weight, Math.min(3.5, (body.value() - 0.16) * 18));
     }
 
     private Map<String, double[]> habits(List<Unit> units, List<Integer> heads, int round) {

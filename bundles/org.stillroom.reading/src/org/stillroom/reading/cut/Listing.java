@@ -8,6 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
+import org.stillroom.model.source.Section;
+import org.stillroom.model.text.Folding;
 
 /**
  * The tables of contents and indexes of a book: which lines they take up, and which titles and
@@ -20,6 +23,11 @@ final class Listing {
 
     private static final int FEWEST = 5;
     private static final int MISSES = 3;
+    private static final int LONGEST_ENTRY = 62;
+    private static final Pattern ENTRY =
+            Pattern.compile(
+                    ".*\\p{L}.*?[\\s.,]+(?:pages?|pp?\\.?)?\\s*"
+                            + "(?:\\d{1,3}|[ivxl]{1,6}|ib(?:id)?)[.;,]?");
 
     private final Lines lines;
     private final BitSet inside = new BitSet();
@@ -31,6 +39,7 @@ final class Listing {
         this.lines = lines;
         findRunningHeads(lineCount);
         findRegions(lineCount);
+        findHeaded(lineCount);
         for (int i = inside.nextSetBit(0); i >= 0; i = inside.nextSetBit(i + 1)) {
             collect(i);
         }
@@ -88,14 +97,14 @@ final class Listing {
                 continue;
             }
             String words = lines.words(i);
-            if (isListed(words)) {
+            if (isListed(words) && !isRunningHead(words)) {
                 first = first < 0 ? i : first;
                 last = i;
                 listed++;
                 others += misses;
                 misses = 0;
-            } else if (first >= 0 && words.length() > 2) {
-                misses++;
+            } else if (first >= 0 && words.length() > 2 && !isRunningHead(words)) {
+                misses += words.length() > LONGEST_ENTRY ? 2 : 1;
                 if (misses > MISSES) {
                     keep(first, last, listed, others);
                     first = -1;
@@ -106,6 +115,90 @@ final class Listing {
             }
         }
         keep(first, last, listed, others);
+    }
+
+    private boolean isRunningHead(String words) {
+        return PageMarks.numberedCapitals(words)
+                .filter(w -> runningHeads.contains(w) || PageMarks.isSetOff(words))
+                .isPresent();
+    }
+
+    /** Finds the lists under “Contents” and “Index”, whose lines need no page numbers. */
+    private void findHeaded(int lineCount) {
+        for (int i = 0; i < lineCount; i++) {
+            if (!inside.get(i) && isHeading(lines.words(i))) {
+                i = headed(i + 1, lineCount);
+            }
+        }
+    }
+
+    private static boolean isHeading(String words) {
+        return words.length() < 40
+                && words.length() > 4
+                && Cues.house()
+                        .heading(Folding.foldWord(words.replaceAll("[_*=+~.:#]", "").strip()))
+                        .filter(k -> k == Section.Kind.CONTENTS || k == Section.Kind.INDEX)
+                        .isPresent();
+    }
+
+    /** Marks the short lines after a heading as listed, up to the first that cannot be. */
+    private int headed(int from, int lineCount) {
+        Set<TitleKey> seen = new HashSet<>();
+        int stop = from;
+        int entries = 0;
+        int numbered = 0;
+        for (; stop < lineCount; stop++) {
+            if (lines.isEmpty(stop) || inside.get(stop)) {
+                continue;
+            }
+            String words = lines.words(stop);
+            boolean paged = ENTRY.matcher(words).matches();
+            TitleText title = TitleText.of(words, 0, words.length());
+            boolean again = !paged && !seen.add(TitleKey.of(title.words()));
+            if (again || !paged && !isEntry(words, title.words())) {
+                break;
+            }
+            entries++;
+            numbered += paged ? 1 : 0;
+        }
+        int end = stop < lineCount ? blockBefore(from, stop) : stop;
+        if (entries >= FEWEST || numbered >= 2) {
+            for (int i = from; i < end; i++) {
+                inside.set(i, inside.get(i) || !lines.isEmpty(i));
+            }
+        }
+        return Math.max(from, end - 1);
+    }
+
+    private static boolean isEntry(String words, String title) {
+        Cues cues = Cues.house();
+        return words.length() <= LONGEST_ENTRY
+                && !title.isEmpty()
+                && !TitleWords.isLine(title, cues)
+                && Splitter.count(title) <= 9
+                && cues.heading(Folding.foldWord(title))
+                        .filter(k -> k != Section.Kind.HEADING)
+                        .isEmpty();
+    }
+
+    /** Returns where the block before a place starts: the title of the words that are no entry. */
+    private int blockBefore(int from, int stop) {
+        int at = stop;
+        while (at > from && !lines.isEmpty(at - 1)) {
+            at--;
+        }
+        if (at < stop) {
+            return at;
+        }
+        while (at > from && lines.isEmpty(at - 1)) {
+            at--;
+        }
+        int last = at;
+        while (at > from && !lines.isEmpty(at - 1)) {
+            at--;
+        }
+        boolean title = last - at == 1 && !ENTRY.matcher(lines.words(at)).matches();
+        return title ? at : last;
     }
 
     private void keep(int first, int last, int listed, int others) {
@@ -120,7 +213,7 @@ final class Listing {
         while (end > 0 && " ;.,_".indexOf(line.charAt(end - 1)) >= 0) {
             end--;
         }
-        int number = numberStart(line, end);
+        int number = beforePage(line, numberStart(line, end), end);
         if (number == end) {
             int see = Math.max(line.indexOf("see "), line.indexOf("_see_"));
             return see > 2 && line.lastIndexOf(',', see) >= see - 3;
@@ -149,6 +242,17 @@ final class Listing {
     /** A line such as “Whiskey,   2” in a list of parts begins with or holds a measure instead. */
     private static boolean isAmount(String line, String bare) {
         return Character.isDigit(line.charAt(0)) || bare.endsWith("No.");
+    }
+
+    /** Returns where “page” before a number starts, or the number. */
+    private static int beforePage(String line, int number, int end) {
+        for (String word : new String[] {"page ", "p. ", "pp. "}) {
+            int at = number - word.length();
+            if (number < end && at > 0 && line.startsWith(word, at)) {
+                return at;
+            }
+        }
+        return number;
     }
 
     private static int numberStart(String line, int end) {

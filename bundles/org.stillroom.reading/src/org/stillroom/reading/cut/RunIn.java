@@ -207,6 +207,10 @@ final class RunIn {
         while (end < limit && ")”\"’".indexOf(text.charAt(end)) >= 0) {
             end++;
         }
+        int bracket = text.lastIndexOf('(', Math.min(end + 2, to - 1));
+        if (bracket > at && text.indexOf(')', bracket) >= end) {
+            end = Math.max(end, bracketEnd(bracket, to));
+        }
         if (letters < 3 || end >= to || words > MOST_WORDS) {
             return Optional.empty();
         }
@@ -230,6 +234,11 @@ final class RunIn {
     }
 
     private boolean isAbbreviation(int stop) {
+        return isAbbreviation(text, stop);
+    }
+
+    /** Tells whether the stop at a place closes “Mr.”, “No.” or an initial. */
+    static boolean isAbbreviation(String text, int stop) {
         int start = stop;
         while (start > 0 && Character.isLetter(text.charAt(start - 1))) {
             start--;
@@ -348,7 +357,22 @@ final class RunIn {
             next++;
         }
         char c = next < to ? text.charAt(next) : ' ';
+        if (Character.isLowerCase(c)) {
+            String word = BodyScore.fold(text, next, BodyScore.wordEnd(text, next, to));
+            return word.equals("as") || word.equals("like") || cues.is(word, Cues.REFERENCE);
+        }
         return Character.isUpperCase(c) || Character.isDigit(c) || isSign(c);
+    }
+
+    /** Returns the place after a short bracket that opens at a place, or the place. */
+    private int bracketEnd(int at, int to) {
+        int limit = Math.min(to, at + 60);
+        for (int i = at + 1; i < limit; i++) {
+            if (text.charAt(i) == ')') {
+                return i + 1;
+            }
+        }
+        return at;
     }
 
     static boolean isSign(char c) {
@@ -362,6 +386,10 @@ final class RunIn {
             char c = text.charAt(i);
             if (c == ';' || c == '!' || c == '?') {
                 return Optional.empty();
+            }
+            if (c == '(') {
+                i = Math.max(i, bracketEnd(i, to) - 1);
+                continue;
             }
             if (c != '.' && c != ':' || c == '.' && isAbbreviation(i)) {
                 continue;
@@ -561,7 +589,9 @@ final class RunIn {
                     case "another", "one", "to", "for", "one's", "all", "any", "no" -> true;
                     default -> false;
                 };
-        return !title && Head.letters(words) == Head.Letters.SENTENCE && isPointing(first);
+        boolean plain =
+                Head.letters(words) == Head.Letters.SENTENCE || TitleWords.hasLowerWord(words);
+        return !title && plain && isPointing(first);
     }
 
     private Optional<Head> head(

@@ -307,11 +307,25 @@ final class Splitter {
             if (amount && count(words.substring(0, at)) > 0 && count(words.substring(at)) > 1) {
                 return true;
             }
-            boolean word =
-                    at > 3 && words.substring(at - 4, at).chars().allMatch(Character::isLetter);
-            boolean small = word && Character.isLowerCase(words.charAt(at - 1));
-            boolean sentence = small && count(words.substring(at + 2)) >= 4;
-            if (sentence && Character.isUpperCase(words.charAt(at + 2))) {
+            boolean word = at > 2 && !RunIn.isAbbreviation(words, at) && isWord(words, at);
+            String rest = words.substring(at + 2);
+            boolean told = count(rest) >= 4 || hasPlainWord(rest);
+            if (word && told && Character.isUpperCase(rest.charAt(0))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean isWord(String words, int end) {
+        return words.substring(end - 3, end).chars().allMatch(Character::isLetter);
+    }
+
+    /** Tells whether a word of the rest starts small, so that it is no second title. */
+    private static boolean hasPlainWord(String rest) {
+        for (String word : rest.split("[ .]+")) {
+            boolean small = !word.isEmpty() && Character.isLowerCase(word.charAt(0));
+            if (small && word.length() > 3) {
                 return true;
             }
         }

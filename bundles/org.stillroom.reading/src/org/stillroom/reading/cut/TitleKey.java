@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /**
  * What two printings of one title have in common.
@@ -14,6 +15,10 @@ import java.util.TreeSet;
  * @param text the words that count, sorted, with a blank between them
  */
 public record TitleKey(String text) {
+
+    /** A remark behind a title that is no part of it: “(for six)”. */
+    private static final Pattern REMARK =
+            Pattern.compile("(?<=\\w\\W{0,2}) ?\\(for [^()]*\\)\\W*$");
 
     private static final Set<String> SMALL =
             Set.of(
@@ -70,7 +75,7 @@ public record TitleKey(String text) {
 
     /** Returns the key of a printed title. */
     public static TitleKey of(String title) {
-        List<String> all = words(title);
+        List<String> all = words(REMARK.matcher(title).replaceFirst(""));
         TreeSet<String> kept = new TreeSet<>();
         for (String word : all) {
             if (!SMALL.contains(word)) {

@@ -17,7 +17,8 @@ record TitleText(Optional<String> number, String words, int start, int end) {
     static final String SIGNS = "_*=+~$";
 
     private static final Pattern REMARK =
-            Pattern.compile("(?i)(?:as|for|use|serve|in|see|from|with|to be) ");
+            Pattern.compile(
+                    "(?i)(?:(?:as|use|serve|in|see|from|with|to be|for) |.*\\b(?:price|glass)\\b)");
 
     private static final Pattern MONEY = Pattern.compile("\\d+([c¢]|/[\\d-]*|[sd]\\.?)|[$£]\\d.*");
 
@@ -40,7 +41,7 @@ record TitleText(Optional<String> number, String words, int start, int end) {
         }
         int leaders = leaders(text, start, to);
         int end = closed(text, start, beforePrice(text, start, leaders));
-        int remark = remark(text, start, end);
+        int remark = remark(text, start, end, marked);
         end = remark < end ? closed(text, start, remark) : end;
         if (isQuoted(text, start, end)) {
             start++;
@@ -73,7 +74,7 @@ record TitleText(Optional<String> number, String words, int start, int end) {
      * Returns where a remark in brackets that closes a title starts (“(Use small bar glass.)”), or
      * the end. Words that follow without a stop belong to the title, unless they say how or for whom.
      */
-    private static int remark(String text, int start, int end) {
+    private static int remark(String text, int start, int end, boolean marked) {
         char close = end > start ? text.charAt(end - 1) : ' ';
         if (close != ')' && close != ']') {
             return end;
@@ -85,7 +86,10 @@ record TitleText(Optional<String> number, String words, int start, int end) {
         }
         boolean said = before > start + 2;
         boolean stopped = said && ".,:_*=".indexOf(text.charAt(before - 1)) >= 0;
-        return stopped || said && REMARK.matcher(text.substring(open + 1, end)).lookingAt()
+        return stopped
+                        || said
+                                && !marked
+                                && REMARK.matcher(text.substring(open + 1, end)).lookingAt()
                 ? before
                 : end;
     }
@@ -106,6 +110,9 @@ record TitleText(Optional<String> number, String words, int start, int end) {
         for (int i = start; i < end; i++) {
             char c = text.charAt(i);
             boolean blank = Character.isWhitespace(c);
+            if (c == '\n' && isBroken(text, i, end)) {
+                continue;
+            }
             if (blank && !words.isEmpty() && words.charAt(words.length() - 1) != ' ') {
                 words.append(' ');
             } else if (!blank && "_*=+~".indexOf(c) < 0) {
@@ -113,6 +120,15 @@ record TitleText(Optional<String> number, String words, int start, int end) {
             }
         }
         return words.toString().strip();
+    }
+
+    /** Tells whether a hyphen parts a word at the end of this line. */
+    private static boolean isBroken(String text, int at, int end) {
+        return at > 1
+                && text.charAt(at - 1) == '-'
+                && Character.isLetter(text.charAt(at - 2))
+                && at + 1 < end
+                && Character.isLetter(text.charAt(at + 1));
     }
 
     /** Returns where a price after leaders, a gap or a blank starts (“.... 1/6”, “35c”), or the end. */

@@ -8,7 +8,7 @@ final class TitleWords {
     /** Tells whether words are a line of a recipe (an order, an amount, a vessel, a label). */
     static boolean isLine(String words, Cues cues) {
         Count count = new Count(words, cues);
-        boolean plain = Head.letters(words) == Head.Letters.SENTENCE;
+        boolean plain = Head.letters(words) == Head.Letters.SENTENCE || hasLowerWord(words);
         return count.label
                 || count.first && !count.infinitive
                 || count.vessels
@@ -16,6 +16,22 @@ final class TitleWords {
                 || plain && (count.article || count.part)
                 || count.sends && (plain || count.words > 4)
                 || reads(words, cues);
+    }
+
+    /** Tells whether a word of five letters or more is set small, wherever it stands. */
+    static boolean hasLowerWord(String words) {
+        for (int at = 0; at < words.length(); ) {
+            if (!Character.isLetter(words.charAt(at))) {
+                at++;
+                continue;
+            }
+            int end = BodyScore.wordEnd(words, at, words.length());
+            if (end - at > 4 && Character.isLowerCase(words.charAt(at))) {
+                return true;
+            }
+            at = end;
+        }
+        return false;
     }
 
     /** Tells whether a plain line of five words or more is itself a little recipe. */
@@ -43,6 +59,7 @@ final class TitleWords {
         points -= 0.5 * Math.min(4, count.narrative);
         points -= 0.4 * Math.max(0, count.words - 8);
         points -= count.label ? 4 : 0;
+        points -= count.treats ? 2.5 : 0;
         return points;
     }
 
@@ -61,6 +78,7 @@ final class TitleWords {
         boolean sends;
         boolean article;
         boolean part;
+        boolean treats;
 
         Count(String title, Cues cues) {
             int at = 0;
@@ -96,7 +114,9 @@ final class TitleWords {
                 label |= words == 1 && (kinds & Cues.LABEL) != 0;
                 boolean small1 = previous.equals("a") || previous.equals("an");
                 boolean measure = (kinds & Cues.MEASURE) != 0 && (kinds & Cues.DRINK) == 0;
+                article |= words == 1 && word.equals("half");
                 article |= words == 2 && small1 && (measure || word.equals("little"));
+                treats |= words == 1 && (word.equals("of") || word.equals("on"));
                 part |=
                         isPart(word)
                                 && (words == 1 || words == 2 && (small1 || previous.equals("the")));

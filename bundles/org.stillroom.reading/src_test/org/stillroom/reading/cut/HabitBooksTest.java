@@ -62,6 +62,9 @@ class HabitBooksTest {
         for (int seed = 0; seed < times; seed++) {
             Habits habits = Habits.drawn(trade, new Random(seed));
             HabitBook.Score score = score(habits, seed, new ArrayList<>());
+            if (score.f1() < Double.parseDouble(System.getProperty("worst", "0"))) {
+                System.out.println(line("seed " + seed + " " + habits, score));
+            }
             each.merge(trade + " all", score, HabitBook.Score::plus);
             for (String value : habits.toString().split(" ")) {
                 each.merge(trade + " " + value, score, HabitBook.Score::plus);
