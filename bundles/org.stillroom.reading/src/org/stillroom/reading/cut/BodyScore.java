@@ -134,6 +134,11 @@ record BodyScore(
                         sinceNumber = 9;
                     }
                 }
+                case '$', '£' -> {
+                    narrative++;
+                    window -= 1;
+                    total -= 1;
+                }
                 default -> {
                     if (isNumber(c)) {
                         sinceNumber = 0;

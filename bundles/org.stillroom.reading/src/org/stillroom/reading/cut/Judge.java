@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
+import org.stillroom.model.source.Section;
 import org.stillroom.model.text.Folding;
 
 /**
@@ -133,7 +135,7 @@ final class Judge {
                 unit.blankBefore(),
                 unit.indent(),
                 score,
-                java.util.Optional.empty());
+                Optional.empty());
     }
 
     private static Head head(List<Unit> units, int i) {
@@ -306,6 +308,9 @@ final class Judge {
         if (structure.isOther(head.start)) {
             points -= 20;
         }
+        if (isAdvertised(units, at)) {
+            points -= 3;
+        }
         if (isSubtitle(units, at)) {
             points -= 9;
         }
@@ -325,6 +330,20 @@ final class Judge {
             points -= 3;
         }
         return points;
+    }
+
+    /** Tells whether the nearest heading above, among the few units before, opens advertisements. */
+    private boolean isAdvertised(List<Unit> units, int at) {
+        for (int i = at - 1; i >= Math.max(0, at - REACH); i--) {
+            Optional<Section.Kind> known =
+                    units.get(i)
+                            .head()
+                            .flatMap(h -> cues.heading(Folding.foldWord(h.title.words())));
+            if (known.isPresent()) {
+                return known.get() == Section.Kind.ADVERTISEMENT;
+            }
+        }
+        return false;
     }
 
     /** Tells whether the sentence that a title opens says what it is made of: “… is made like …”. */

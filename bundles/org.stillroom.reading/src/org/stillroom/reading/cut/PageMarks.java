@@ -84,6 +84,10 @@ final class PageMarks {
         while (to > from && "[( 0123456789])\t".indexOf(line.charAt(to - 1)) >= 0) {
             to--;
         }
+        boolean stopped = from > 0 && line.endsWith(".");
+        while (stopped && to > from && line.charAt(to - 1) == '.') {
+            to--;
+        }
         String words = line.substring(from, to);
         boolean numbered =
                 line.substring(0, from).chars().anyMatch(Character::isDigit)
@@ -94,7 +98,10 @@ final class PageMarks {
                         && words.chars().noneMatch(Character::isLowerCase);
         boolean leaders = words.endsWith("..") || words.endsWith(". .");
         boolean counted = words.endsWith("NO.") || words.endsWith("No.");
-        return numbered && capitals && !leaders && !counted ? Optional.of(words) : Optional.empty();
+        boolean listed = words.startsWith(".") || words.startsWith("-") || words.startsWith("—");
+        return numbered && capitals && !leaders && !counted && !listed
+                ? Optional.of(words)
+                : Optional.empty();
     }
 
     /** Tells whether a line of numbered capitals sets its number far off or in brackets. */

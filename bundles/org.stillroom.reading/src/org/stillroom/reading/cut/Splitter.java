@@ -157,7 +157,8 @@ final class Splitter {
         int start = from;
         Optional<Head> head = runIn.atStart(from, to, blank);
         boolean first = true;
-        for (RunIn.Found next = runIn.next(from, to);
+        int after = head.filter(h -> h.place == Head.Place.RUN_IN).map(h -> h.end).orElse(from);
+        for (RunIn.Found next = runIn.next(after, to);
                 next != null;
                 next = runIn.next(next.end(), to)) {
             addBody(start, next.start(), blank && first, indent, head);

@@ -14,7 +14,7 @@ final class TitleWords {
                 || count.vessels
                 || count.amount
                 || plain && (count.article || count.part)
-                || count.sends && (plain || count.words > 4)
+                || count.sends && !count.way && (plain || count.words > 4)
                 || reads(words, cues);
     }
 
@@ -79,6 +79,7 @@ final class TitleWords {
         boolean article;
         boolean part;
         boolean treats;
+        boolean way;
 
         Count(String title, Cues cues) {
             int at = 0;
@@ -116,6 +117,7 @@ final class TitleWords {
                 boolean measure = (kinds & Cues.MEASURE) != 0 && (kinds & Cues.DRINK) == 0;
                 article |= words == 1 && word.equals("half");
                 article |= words == 2 && small1 && (measure || word.equals("little"));
+                way |= isWay(word);
                 treats |= words == 1 && (word.equals("of") || word.equals("on"));
                 part |=
                         isPart(word)
@@ -138,6 +140,13 @@ final class TitleWords {
             return switch (word) {
                 case "juice", "rind", "peel", "white", "whites", "yolk", "yolks", "slice", "zest" ->
                         true;
+                default -> false;
+            };
+        }
+
+        private static boolean isWay(String word) {
+            return switch (word) {
+                case "way", "method", "receipt", "recipe", "sort", "manner" -> true;
                 default -> false;
             };
         }

@@ -29,7 +29,7 @@ class HabitBooksTest {
         for (int seed = 0; seed < 200; seed++) {
             all = all.plus(score(Habits.drawn(trade, new Random(seed)), seed, new ArrayList<>()));
         }
-        double least = trade == Trade.BAR ? 0.97 : 0.95;
+        double least = trade == Trade.BAR ? 0.985 : 0.965;
         assertTrue(all.f1() >= least, line(trade.name(), all));
     }
 
@@ -62,9 +62,6 @@ class HabitBooksTest {
         for (int seed = 0; seed < times; seed++) {
             Habits habits = Habits.drawn(trade, new Random(seed));
             HabitBook.Score score = score(habits, seed, new ArrayList<>());
-            if (score.f1() < Double.parseDouble(System.getProperty("worst", "0"))) {
-                System.out.println(line("seed " + seed + " " + habits, score));
-            }
             each.merge(trade + " all", score, HabitBook.Score::plus);
             for (String value : habits.toString().split(" ")) {
                 each.merge(trade + " " + value, score, HabitBook.Score::plus);

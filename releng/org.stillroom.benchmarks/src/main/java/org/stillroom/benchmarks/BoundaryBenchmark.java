@@ -61,7 +61,11 @@ public final class BoundaryBenchmark {
 
         boolean isIn(Source source, Witness witness) {
             Span after = new Span(witness.titleSpan().end(), witness.span().end());
-            boolean words = plain(source.text().slice(after)).startsWith(plain(firstWords));
+            String body = source.text().slice(after);
+            String told = body.replaceFirst("^\\s*\\([^()]*\\)", "");
+            boolean words =
+                    plain(body).startsWith(plain(firstWords))
+                            || plain(told).startsWith(plain(firstWords));
             return words && TitleKey.of(title).equals(TitleKey.of(witness.title()));
         }
     }
