@@ -13,6 +13,7 @@ import org.stillroom.measures.knowledge.Authority.Role;
 import org.stillroom.measures.knowledge.Dimension;
 import org.stillroom.measures.knowledge.LegalUnit;
 import org.stillroom.measures.knowledge.MeasureWord;
+import org.stillroom.measures.place.Locality;
 import org.stillroom.measures.system.BookContext;
 import org.stillroom.measures.system.SystemPosterior;
 import org.stillroom.measures.system.Where;
@@ -252,10 +253,22 @@ final class Gathering {
     List<String> warnings(MeasureWord word) {
         return knowledge.of(word.word()).stream()
                 .filter(a -> a.role() == Role.WARNING)
-                .filter(a -> a.of().isEmpty() || isAbout(a, true) || question.thing().isEmpty())
+                .filter(a -> a.of().isEmpty() || isAbout(a, true) || mayBeAbout(word))
                 .filter(a -> weigher.weigh(a).value() > 0.01 || !where.isKnown())
+                .filter(a -> word.kind() != MeasureWord.Kind.LEGAL || isOfThePlace(a))
                 .map(a -> a.statement() + " (" + a.shortName() + ")")
                 .toList();
+    }
+
+    /** Where no stuff is named a warning about one may concern it, but not a legal measure. */
+    private boolean mayBeAbout(MeasureWord word) {
+        return question.thing().isEmpty() && word.kind() != MeasureWord.Kind.LEGAL;
+    }
+
+    /** A legal measure of one country has nothing to fear from the books of another. */
+    private boolean isOfThePlace(Authority a) {
+        Optional<String> country = where.place().flatMap(Locality::country);
+        return a.place().isEmpty() || country.filter(c -> !a.place().contains(c)).isEmpty();
     }
 
     Weigher weigher() {

@@ -445,4 +445,13 @@ class MeasureTableTests {
         MeasureMeaning itself = TABLE.resolve(word, Optional.empty(), Circumstances.UNKNOWN);
         assertEquals(itself.grams().orElseThrow().likely(), whole.grams().orElseThrow().likely());
     }
+
+    /** What one stuff or another country's books warn of has nothing to do with a legal measure. */
+    @Test
+    void warningsKeepToTheirStuffAndPlace() {
+        assertEquals(List.of(), measured("fluid ounce", at("US", "1895", "bar")).warnings());
+        assertEquals(List.of(), measured("pint", at("US", "1895", "bar")).warnings());
+        assertFalse(measured("pint", at("GB", "1861", "kitchen")).warnings().isEmpty());
+        assertFalse(measured("drop", at("US", "1895", "bar")).warnings().isEmpty());
+    }
 }

@@ -77,6 +77,11 @@ final class BibliographyFields {
     }
 
     private static String nearest(String word, List<String> words) {
+        Optional<String> holding =
+                words.stream().filter(w -> List.of(w.split("-")).contains(word)).findFirst();
+        if (holding.isPresent()) {
+            return holding.get();
+        }
         LevenshteinDistance distance = LevenshteinDistance.getDefaultInstance();
         return words.stream()
                 .min(java.util.Comparator.comparing(w -> distance.apply(word, w)))
