@@ -31,10 +31,11 @@ final class BareNames {
 
     Optional<Draft> at(
             int i, Role role, boolean fresh, boolean sequel, boolean iced, List<Draft> drafts) {
-        if (!startsPhrase(i, fresh)) {
+        boolean offered = role == Role.SUBST && p.at(i).isWord() && !words.has("stop", p.word(i));
+        if (!offered && !startsPhrase(i, fresh)) {
             return Optional.empty();
         }
-        Optional<Name> name = names.parse(i);
+        Optional<Name> name = names.parse(i).filter(n -> !isLeftOut(n.next()));
         if (name.isEmpty() || !isPlace(i, name.get(), role, fresh, sequel, iced)) {
             return Optional.empty();
         }
@@ -77,6 +78,11 @@ final class BareNames {
         d.hints.add(Hint.BARE);
         d.kind = dresses ? LineKind.GARNISH : d.kind;
         return Optional.of(d);
+    }
+
+    /** “Ice is not used.” */
+    private boolean isLeftOut(int i) {
+        return words.has("be", p.word(i)) && words.has("not-used", p.word(i + 1));
     }
 
     private boolean isClosed(int i) {

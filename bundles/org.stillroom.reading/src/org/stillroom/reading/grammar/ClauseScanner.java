@@ -40,6 +40,7 @@ final class ClauseScanner {
     private String lastVerb = "";
     private boolean fresh = true;
     private boolean lastInverse;
+    private boolean leaning;
     private int segment;
     private int lastDraftEnd = -1;
 
@@ -115,12 +116,23 @@ final class ClauseScanner {
         return told >= 2;
     }
 
+    /** Tells whether a name without amount is an ingredient told of, not an item of a list. */
+    private boolean isInPassing(Draft d) {
+        Token before = p.at(d.start - 1);
+        boolean item = before.ends() || before.isMark('.') || before.isMark(';');
+        return !lineMode && !item && d.kind == LineKind.MEASURED;
+    }
+
     private boolean isStop(int i) {
         Token t = p.at(i);
         return t.ends() || t.isMark('.') && p.at(i + 1).capital();
     }
 
     private void noteUnread(Draft d) {
+        if (d.hints.contains(Hint.BARE) && isInPassing(d)) {
+            d.hints.remove(Hint.BARE);
+            d.hints.add(Hint.BARE_TOLD);
+        }
         if (!lineMode && isNarrative(d)) {
             d.hints.add(Hint.NARRATIVE);
         }
@@ -129,7 +141,7 @@ final class ClauseScanner {
         for (int i = unread.nextSetBit(from); i >= 0 && i < to; i = unread.nextSetBit(i + 1)) {
             boolean garnish = d.kind == LineKind.GARNISH || d.kind == LineKind.TOP;
             if (p.at(i).isWord() && !garnish) {
-                d.hints.add(Hint.LEFTOVER);
+                d.hints.add(lineMode ? Hint.LEFTOVER : Hint.BESIDE);
             } else if (!p.at(i).isWord()) {
                 d.hints.add(Hint.LOOSE_NUMBER);
             }
@@ -165,6 +177,7 @@ final class ClauseScanner {
         role = Role.NONE;
         lastVerb = "";
         fresh = true;
+        leaning &= t.isMark(';');
         lastInverse = false;
         segment++;
         return i + 1;
@@ -180,7 +193,10 @@ final class ClauseScanner {
         if (next > i) {
             verbs.at(i, fresh).filter(VerbFinder.Verb::isDeed).ifPresent(this::note);
         }
-        next = next > i ? next : skipper.reference(i, fresh || afterPreparing(i));
+        if (next <= i) {
+            next = skipper.reference(i, fresh || afterPreparing(i));
+            leaning |= next > i;
+        }
         boolean mayDose = fresh && !lineMode && !found.drafts.isEmpty();
         if (next <= i && mayDose) {
             next = skipper.dose(i);
@@ -188,6 +204,14 @@ final class ClauseScanner {
         }
         if (next > i) {
             return next;
+        }
+        if (leaning && words.has("with", p.word(i)) && skipper.standsIn(i)) {
+            role = Role.SUBST;
+            return i + 1;
+        }
+        int barred = fresh || !leaning ? i : skipper.forbidden(i);
+        if (barred > i) {
+            return barred;
         }
         int substituted = skipper.substitution(i);
         if (substituted > i) {
@@ -392,7 +416,8 @@ final class ClauseScanner {
     /** Takes a line in, with what “or” and “each” add to it; returns where to go on. */
     private int accept(Draft draft) {
         kinds.decide(draft, isStrewnIn(draft) ? Role.ADD : role);
-        if (draft.hints.contains(Hint.DITTO)) {
+        boolean another = words.has("another", p.word(draft.amountStart));
+        if (draft.hints.contains(Hint.DITTO) || another && draft.measure.equals("same")) {
             repeatMeasure(draft);
         }
         if (lastVerb.equals("dash") && draft.kind == LineKind.TOP && isUnstated(draft)) {
@@ -400,7 +425,7 @@ final class ClauseScanner {
             draft.measure = "dash";
             draft.amount = Amount.of(Rational.ONE);
         }
-        if (role == Role.NEG) {
+        if (role == Role.NEG || isNamedAgain(draft)) {
             return draft.end;
         }
         if (startsWithOr(draft) && (lineMode || !found.drafts.isEmpty())) {
@@ -412,6 +437,26 @@ final class ClauseScanner {
         int end = afterwards(draft);
         lastDraftEnd = end;
         return shareEach(draft, alternatives(draft, end));
+    }
+
+    /** “Half the oranges” and “a pint of the water” are taken of what was put in before. */
+    private boolean isNamedAgain(Draft draft) {
+        if (lineMode || !draft.isNamed() || draft.measure.equals("juice-of")) {
+            return false;
+        }
+        int first = draft.pieces.get(0).from();
+        boolean again =
+                words.has("definite", p.word(first - 1))
+                        || words.has("same-noun", p.word(first - 1));
+        boolean one = draft.pieces.size() == 1 && draft.lastNameToken() == first;
+        String name = BareNames.singular(p.word(first));
+        return again
+                && one
+                && !words.has("part-of", name)
+                && found.drafts.stream()
+                        .filter(d -> d.isNamed() && d.kind != LineKind.ALTERNATIVE)
+                        .filter(d -> !words.has("part-of", p.word(d.pieces.get(0).from())))
+                        .anyMatch(d -> BareNames.singular(p.word(d.lastNameToken())).equals(name));
     }
 
     /** A pound that is strewn over goes into the drink, and so does what is grated first of all. */

@@ -8,6 +8,8 @@ import org.stillroom.model.reading.LineKind;
 /** Reads vessels that are filled: “fill two-thirds full of fine ice”, “glass half full ice”. */
 final class FillParser {
 
+    private static final int FAR = 7;
+
     private final Vocabulary words;
     private final Passage p;
     private final AmountParser amounts;
@@ -196,7 +198,28 @@ final class FillParser {
         }
     }
 
+    /** Passes over a vessel that has no entry: “fill a wide-necked flask two-thirds with …”. */
+    private void unknownVessel(State s) {
+        boolean named = words.has("article", p.word(s.at - 1)) || s.share.isPresent();
+        if (s.pot.isPresent() || !named) {
+            return;
+        }
+        for (int j = s.at; j < s.at + FAR && p.at(j).isWord(); j++) {
+            if (s.share.isPresent() && words.has("with", p.word(j))) {
+                s.at = j;
+                return;
+            }
+            Optional<Numeral> n = amounts.numbers().parse(j).filter(Numeral::fraction);
+            if (s.share.isEmpty() && n.isPresent()) {
+                s.share = n;
+                s.at = n.get().next();
+                return;
+            }
+        }
+    }
+
     private void ofOrWith(State s) {
+        unknownVessel(s);
         if (words.has("fill-with", p.word(s.at)) || words.has("of", p.word(s.at))) {
             s.with = true;
             s.at++;
@@ -218,12 +241,15 @@ final class FillParser {
                                 q ->
                                         q.hasMeasure()
                                                 && !q.measure().equals("unstated")
+                                                && names.parse(q.next()).isPresent()
                                                 && !q.hints().contains(Hint.BARE_MEASURE));
         int at = own.map(Quantity::next).orElse(s.at);
         int nameAt = words.at("little", p, at).map(PhraseTable.Match::next).orElse(at);
         Optional<Name> name = names.parse(nameAt);
         if (name.isEmpty()
-                || words.has("not-name", p.word(name.get().last())) && !name.get().known()) {
+                || words.has("not-name", p.word(name.get().last()))
+                        && !words.has("spout", p.word(name.get().last()))
+                        && !name.get().known()) {
             return Optional.empty();
         }
         Draft d = new Draft(start, name.get().next());

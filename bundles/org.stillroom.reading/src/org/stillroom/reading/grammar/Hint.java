@@ -28,6 +28,10 @@ enum Hint {
     BARE("no amount is printed"),
     /** Something is missing that a neighbour supplies. */
     ELIDED("a word is supplied from the phrase before"),
+    /** A name without amount that stands in the middle of a sentence. */
+    BARE_TOLD("no amount is printed; it may be named in passing"),
+    /** In running prose a word beside the line was not understood. */
+    BESIDE(""),
     /** A word beside the line, or anywhere in a single line, was not understood. */
     LEFTOVER("a word beside it was not understood"),
     /** A number beside the line was not taken up. */

@@ -64,6 +64,13 @@ final class InverseParser {
 
     /** Passes over “, the tops only” and “, in powder” between the name and its amount. */
     private int afterRemark(int at) {
+        int told = at;
+        while (words.has("prep", p.word(told))) {
+            told++;
+        }
+        if (told > at && amounts.parse(told).filter(Quantity::hasMeasure).isPresent()) {
+            return told;
+        }
         if (p.at(at).isMark('(') && amount(at + 1).filter(q -> closes(q, false)).isEmpty()
                 || p.at(at).isMark('(') && strengthIn(at)) {
             int close = at + 1;
@@ -109,7 +116,8 @@ final class InverseParser {
             if (equal.isPresent()) {
                 return spread(listed, at);
             }
-            int each = words.has("of", p.word(at)) ? at + 1 : at;
+            boolean take = words.has("take-each", p.word(at)) && listed.size() > 1;
+            int each = take || words.has("of", p.word(at)) ? at + 1 : at;
             if (words.has("each", p.word(each)) && listed.size() > 1) {
                 return spread(listed, each + 1);
             }
@@ -126,7 +134,9 @@ final class InverseParser {
             boolean eachFollows =
                     words.has("of", p.word(at))
                             || words.has("each", p.word(at))
-                            || words.at("equal", p, at).isPresent();
+                            || words.at("equal", p, at).isPresent()
+                            || words.has("take-each", p.word(at))
+                                    && words.has("each", p.word(at + 1));
             if (!comma && !and && !eachFollows) {
                 return List.of();
             }

@@ -11,6 +11,7 @@ import org.stillroom.model.reading.Doubt;
 import org.stillroom.model.reading.LineKind;
 import org.stillroom.model.reading.Reading;
 import org.stillroom.model.reading.ReadingLine;
+import org.stillroom.model.reading.Serves;
 import org.stillroom.model.reading.Vessel;
 import org.stillroom.model.source.Circumstances;
 import org.stillroom.model.source.Trade;
@@ -94,7 +95,9 @@ public final class RecipeReader {
     private record Scan(Vocabulary words, Passage passage, Found found, List<ReadingLine> lines) {
 
         Reading reading(Witness witness, Passage title) {
-            List<Doubt> doubts = new DoubtFinder(words, passage).find(lines, false);
+            Optional<Serves> serves = new ServesFinder(words, passage).find();
+            List<Doubt> doubts =
+                    new DoubtFinder(words, passage).find(lines, serves.map(Serves::span));
             return new Reading(
                     witness,
                     Reading.Genre.RECIPE,
@@ -102,9 +105,7 @@ public final class RecipeReader {
                     List.of(),
                     new StepBuilder(words, passage).build(found, lines.size()),
                     vessels(),
-                    new ServesFinder(words, passage)
-                            .find()
-                            .or(() -> new ServesFinder(words, title).findInTitle()),
+                    serves.or(() -> new ServesFinder(words, title).findInTitle()),
                     Optional.empty(),
                     Temperature.of(words, passage, found, Folding.foldWord(witness.title())),
                     doubts,

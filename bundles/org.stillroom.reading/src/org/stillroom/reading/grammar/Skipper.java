@@ -82,6 +82,16 @@ final class Skipper {
                 .orElse(i);
     }
 
+    /** Tells whether “with …” is followed by what it replaces: “with rum for the gin”. */
+    boolean standsIn(int with) {
+        for (int j = with + 2; j < with + FAR && p.at(j).isWord(); j++) {
+            if (words.at("instead", p, j).isPresent() || words.at("subst-for", p, j).isPresent()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private boolean insteadFollows(int i) {
         if (words.has("subst-sure", p.word(i))) {
             return true;

@@ -48,4 +48,9 @@ record Token(
     boolean ends() {
         return type == Type.BREAK || type == Type.END;
     }
+
+    /** Tells whether it is a figure or a fraction. */
+    boolean isNumber() {
+        return type == Type.NUMBER || type == Type.FRACTION;
+    }
 }

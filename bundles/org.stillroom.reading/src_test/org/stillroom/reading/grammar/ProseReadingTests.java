@@ -117,4 +117,52 @@ final class ProseReadingTests {
         assertEquals("2", lines.get(1).amount().quantity().orElseThrow().toString());
         assertEquals("1", lines.get(2).amount().quantity().orElseThrow().toString());
     }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+                    As the Long Shed, but with rum in place of the gin.            | unstated rum
+                    Same as the Wharf Cooler, using old rum for the port.          | unstated old rum
+                    Of sage, balm, and rue take each two ounces.                   | 2 oz sage
+                    Take of rhubarb sliced five ounces, of saffron a drachm.       | 5 oz rhubarb
+                    Shake well and strain, then fill from the siphon.              | fill siphon
+                    Half fill clean bottles with sloes.                            | 1/2 fill sloes
+                    Fill a wide-necked flask two-thirds with plums.                | 2/3 fill plums
+                    """)
+    void readsAmountsWhereverTheyStand(String words, String first) {
+        ReadingLine line = read(words).lines().get(0);
+        String number = line.amount().quantity().map(q -> q + " ").orElse("");
+        assertEquals(first, number + line.measure() + " " + line.ingredientName());
+    }
+
+    @Test
+    void anotherHasTheMeasureBefore() {
+        ReadingLine line = read("To a gill of sherry put another of rum.").lines().get(1);
+        assertEquals("gill", line.measure());
+        assertEquals("rum", line.ingredientName());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+                    Peel six lemons, and squeeze the same lemons into a jug.       | 1
+                    Boil a gallon of water; cool, and add a pint of the water.     | 1
+                    Slice four oranges, and drop half the oranges in.              | 1
+                    Half a gill of rum; ice is not used.                           | 1
+                    Take the rind of six lemons and the juice of the lemons.       | 2
+                    """)
+    void whatIsNamedAgainIsNoNewLine(String words, int lines) {
+        assertEquals(lines, read(words).lines().size());
+    }
+
+    @Test
+    void noDoubtIsRaisedForWhatTheBookDoesNotPrint() {
+        assertEquals(List.of(), read("One jigger rum. Ice. Nutmeg on top.").doubts());
+        assertEquals(List.of(), read("One jigger rum. Serve in a 5-oz. glass. Serves 8.").doubts());
+        assertEquals(1, read("One jigger rum. Draw off seven pints of it.").doubts().size());
+    }
 }
