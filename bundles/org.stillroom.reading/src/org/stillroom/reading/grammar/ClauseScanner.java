@@ -18,6 +18,7 @@ final class ClauseScanner {
 
     private static final int FAR = 9;
     private static final int SENTENCE = 40;
+    private static final int WETTED = 7;
 
     private final Vocabulary words;
     private final Passage p;
@@ -397,7 +398,7 @@ final class ClauseScanner {
         if (verb.isDeed()) {
             note(verb);
         }
-        role = verb.role();
+        role = isPlainWetting(verb) ? Role.ADD : verb.role();
         lastInverse = false;
         lastVerb = verb.base();
         Optional<PhraseTable.Match> mark = words.at("garnish-mark", p, verb.to());
@@ -406,6 +407,17 @@ final class ClauseScanner {
             return mark.get().next();
         }
         return verb.to();
+    }
+
+    /** Sugar that is wetted takes the liquid up; a glass that is wetted is rinsed. */
+    private boolean isPlainWetting(VerbFinder.Verb verb) {
+        boolean wets = verb.role() == Role.RINSE && words.has("wets", verb.base());
+        for (int i = verb.to(); wets && i < verb.to() + WETTED; i++) {
+            if (words.at("vessel", p, i).isPresent() || words.has("rim", p.word(i))) {
+                return false;
+            }
+        }
+        return wets && !lineMode;
     }
 
     private Optional<Draft> last() {
@@ -450,12 +462,29 @@ final class ClauseScanner {
                         || words.has("same-noun", p.word(first - 1));
         boolean one = draft.pieces.size() == 1 && draft.lastNameToken() == first;
         String name = BareNames.singular(p.word(first));
-        return again
-                && one
-                && !words.has("part-of", name)
+        return isMeasuredAgain(draft, name)
+                || again
+                        && one
+                        && !words.has("part-of", name)
+                        && found.drafts.stream()
+                                .filter(d -> d.isNamed() && d.kind != LineKind.ALTERNATIVE)
+                                .filter(d -> !words.has("part-of", p.word(d.pieces.get(0).from())))
+                                .anyMatch(
+                                        d ->
+                                                BareNames.singular(p.word(d.lastNameToken()))
+                                                        .equals(name));
+    }
+
+    /** “Draw the sprigs of mint to the top.” */
+    private boolean isMeasuredAgain(Draft draft, String name) {
+        boolean definite =
+                words.has("definite", p.word(draft.start))
+                        || words.has("definite", p.word(draft.start - 1));
+        return definite
+                && !draft.measure.equals("whole")
                 && found.drafts.stream()
-                        .filter(d -> d.isNamed() && d.kind != LineKind.ALTERNATIVE)
-                        .filter(d -> !words.has("part-of", p.word(d.pieces.get(0).from())))
+                        .filter(Draft::isNamed)
+                        .filter(d -> d.measure.equals(draft.measure))
                         .anyMatch(d -> BareNames.singular(p.word(d.lastNameToken())).equals(name));
     }
 

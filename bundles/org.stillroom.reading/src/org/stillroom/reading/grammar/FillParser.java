@@ -115,7 +115,7 @@ final class FillParser {
         }
         s.share = before;
         s.at = fill.get().next();
-        return true;
+        return !words.has("will", p.word(at - 1));
     }
 
     private boolean vesselOrShare(State s) {

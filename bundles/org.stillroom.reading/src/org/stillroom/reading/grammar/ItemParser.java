@@ -10,6 +10,8 @@ import org.stillroom.model.reading.Size;
 /** Reads one ingredient with its amount: “two dashes of bitters”, “the juice of half a lemon”. */
 final class ItemParser {
 
+    private static final int FAR = 16;
+
     private final Vocabulary words;
     private final Passage p;
     private final AmountParser amounts;
@@ -216,6 +218,11 @@ final class ItemParser {
             return List.of();
         }
         int last = before.lastNameToken();
+        for (int i = last; i >= 0 && i > last - FAR; i--) {
+            if (words.has("citrus", p.word(i))) {
+                return List.of(new Name.Piece(i, i + 1));
+            }
+        }
         return List.of(new Name.Piece(last, last + 1));
     }
 
@@ -229,6 +236,7 @@ final class ItemParser {
                 || words.has("praise", p.word(other))) {
             other++;
         }
+        int last = other;
         boolean part = words.has("part-of", p.word(other)) || words.has("juice", p.word(other));
         if (!joined || !part || !words.has("of", p.word(other + 1))) {
             return Optional.empty();
@@ -236,6 +244,11 @@ final class ItemParser {
         return yielded(start, word, other + 2, juice, Optional.empty())
                 .map(
                         d -> {
+                            boolean oneFruit = juice && words.has("part-of", p.word(last));
+                            if (oneFruit) {
+                                d.preparations.add(p.word(last));
+                                return d;
+                            }
                             d.end = word + 1;
                             if (!juice) {
                                 d.pieces.set(0, new Name.Piece(word, word + 1));
@@ -299,7 +312,10 @@ final class ItemParser {
         String measure = before.get().measure;
         boolean of = words.has("of", p.word(q.next())) || words.has("of", p.word(q.next() - 1));
         boolean near = i - before.get().end < 6;
-        boolean parts = measure.equals("part") && words.has("to-a", p.word(i - 1));
+        boolean parts =
+                measure.equals("part")
+                        && q.amount().quantity().filter(Rational::isWhole).isPresent()
+                        && before.get().amount.quantity().filter(Rational::isWhole).isPresent();
         boolean unit = parts || !words.has("no-unit", measure) && !measure.isEmpty();
         if (of && unit && near && !words.has("multiple", p.word(q.next() - 1))) {
             return q.withMeasure(measure, before.get().size.filter(s -> false), q.next());
@@ -307,10 +323,15 @@ final class ItemParser {
         int name = q.next();
         boolean juice =
                 measure.equals("juice-of")
-                        && words.has("and", p.word(i - 1))
-                        && before.get().end == i - 1
+                        && afterAnd(i, before.get().end)
                         && words.has("citrus", p.word(name));
         return juice ? q.withMeasure("juice-of", q.size(), q.next()) : q;
+    }
+
+    /** “And two limes” or “and of two limes” right after the line before. */
+    private boolean afterAnd(int i, int end) {
+        int and = words.has("of", p.word(i - 1)) ? i - 2 : i - 1;
+        return words.has("and", p.word(and)) && end == and;
     }
 
     /** Reads “six of the juice …”, “a pint of the juice of lemons”: the measure rules. */

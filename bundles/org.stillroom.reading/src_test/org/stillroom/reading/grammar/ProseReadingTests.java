@@ -165,4 +165,47 @@ final class ProseReadingTests {
         assertEquals(List.of(), read("One jigger rum. Serve in a 5-oz. glass. Serves 8.").doubts());
         assertEquals(1, read("One jigger rum. Draw off seven pints of it.").doubts().size());
     }
+
+    @Test
+    void juiceAndRindOfOneFruitAreOneLine() {
+        List<ReadingLine> lines = read("Put in the juice and rind of two lemons.").lines();
+        assertEquals(1, lines.size());
+        assertEquals("juice-of", lines.get(0).measure());
+        assertEquals(List.of("rind"), lines.get(0).ingredient().orElseThrow().preparations());
+    }
+
+    @Test
+    void sugarThatIsWettedIsNoRinsedGlass() {
+        String sugar = "Put in a lump of sugar; wet it with two dashes of bitters.";
+        assertEquals(LineKind.MEASURED, read(sugar).lines().get(1).kind());
+        String glass = "Wet the inside of the tumbler with bitters.";
+        assertEquals(LineKind.RINSE, read(glass).lines().get(0).kind());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+                    Wash two handfuls of balm in three waters.                     | 1
+                    Boil six pounds of honey till it will bear an egg.             | 1
+                    Simmer a quart of milk to the consistency of cream.            | 1
+                    Put two sprigs of mint in; draw the sprigs of mint to the top. | 1
+                    Spread a spoonful of yeast upon a toast.                       | 1
+                    """)
+    void whatIsNoIngredientIsNoLine(String words, int lines) {
+        assertEquals(lines, read(words).lines().size());
+    }
+
+    @Test
+    void partsAndJuicesGoOn() {
+        List<ReadingLine> parts = read("Shake three parts of gin to one of rum.").lines();
+        assertEquals("part", parts.get(1).measure());
+        List<ReadingLine> juices = read("Add the juice of five lemons and of two oranges.").lines();
+        assertEquals("juice-of", juices.get(1).measure());
+        assertEquals("oranges", juices.get(1).ingredientName());
+        List<ReadingLine> fruit =
+                read("Pound the rinds of eight lemons with sugar; add the juice of nine.").lines();
+        assertEquals("lemons", fruit.get(fruit.size() - 1).ingredientName());
+    }
 }
