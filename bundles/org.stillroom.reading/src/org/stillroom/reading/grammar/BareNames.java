@@ -126,7 +126,9 @@ final class BareNames {
             boolean around = !iced && words.has("in-on", p.word(i - 1));
             return line || !around && taken && role != Role.NEG;
         }
-        boolean dressed = fresh && words.at("garnish-mark", p, n.next()).isPresent();
+        boolean dressed =
+                (fresh || words.has("with", p.word(i - 1)))
+                        && words.at("garnish-mark", p, n.next()).isPresent();
         boolean grated = fresh && words.at("may-be", p, n.next()).isPresent();
         return !idle || sequel && role != Role.NEG || line || dressed || grated;
     }

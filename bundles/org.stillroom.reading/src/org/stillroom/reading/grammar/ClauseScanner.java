@@ -443,6 +443,9 @@ final class ClauseScanner {
         if (startsWithOr(draft) && (lineMode || !found.drafts.isEmpty())) {
             draft.kind = LineKind.ALTERNATIVE;
         }
+        if (!lineMode && draft.kind == LineKind.GARNISH && role != Role.GARNISH) {
+            dressBack(draft);
+        }
         check.note(draft);
         found.drafts.add(draft);
         told(draft);
@@ -453,7 +456,10 @@ final class ClauseScanner {
 
     /** “Half the oranges” and “a pint of the water” are taken of what was put in before. */
     private boolean isNamedAgain(Draft draft) {
-        if (lineMode || !draft.isNamed() || draft.measure.equals("juice-of")) {
+        if (lineMode
+                || role == Role.GARNISH
+                || !draft.isNamed()
+                || draft.measure.equals("juice-of")) {
             return false;
         }
         int first = draft.pieces.get(0).from();
@@ -473,6 +479,26 @@ final class ClauseScanner {
                                         d ->
                                                 BareNames.singular(p.word(d.lastNameToken()))
                                                         .equals(name));
+    }
+
+    /** In “slice in an orange and a lemon for show” the orange is for show too. */
+    private void dressBack(Draft draft) {
+        boolean purpose =
+                words.at("garnish-mark", p, draft.end).isPresent()
+                        && words.has("purpose", p.word(draft.end));
+        int start = draft.start;
+        for (int k = found.drafts.size() - 1; purpose && k >= 0; k--) {
+            Draft d = found.drafts.get(k);
+            boolean joined = d.end <= start && start - d.end <= 2;
+            for (int i = d.end; i < start; i++) {
+                joined &= p.at(i).isMark(',') || words.has("and", p.word(i));
+            }
+            if (!joined || d.kind != LineKind.MEASURED) {
+                return;
+            }
+            d.kind = LineKind.GARNISH;
+            start = d.start;
+        }
     }
 
     /** “Draw the sprigs of mint to the top.” */

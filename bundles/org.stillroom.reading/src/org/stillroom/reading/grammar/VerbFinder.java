@@ -242,6 +242,7 @@ final class VerbFinder {
                 || words.has("after-verb", t.text())
                 || words.has("number", t.text())
                 || isAdverb(t.text())
+                || words.has("strewn", t.text())
                 || !noun && isName.test(next) && !t.glued();
     }
 }

@@ -208,4 +208,15 @@ final class ProseReadingTests {
                 read("Pound the rinds of eight lemons with sugar; add the juice of nine.").lines();
         assertEquals("lemons", fruit.get(fruit.size() - 1).ingredientName());
     }
+
+    @Test
+    void allThatIsForShowDresses() {
+        assertEquals(
+                List.of("orange", "lemon", "pineapple"),
+                garnish("Slice in an orange, a lemon, and half a pineapple for show."));
+        assertEquals(List.of("nutmeg"), garnish("Stir a gill of rum, and dust nutmeg over."));
+        assertEquals(
+                List.of("chocolate"),
+                garnish("Strain a gill of rum into a glass with grated chocolate on the top."));
+    }
 }
