@@ -26,6 +26,9 @@ public final class Parts {
     /** A word of measure across time and place. */
     public static final String MEASURES = "org.stillroom.part.measures";
 
+    /** What the names of ingredients mean. */
+    public static final String INGREDIENTS = "org.stillroom.part.ingredients";
+
     /** What could not be read. */
     public static final String PROBLEMS = "org.stillroom.part.problems";
 

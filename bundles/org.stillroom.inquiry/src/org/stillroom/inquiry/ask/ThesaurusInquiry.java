@@ -112,7 +112,7 @@ public final class ThesaurusInquiry implements Inquiry {
         }
         json.put("name", name);
         json.set("candidates", found);
-        if (!rows.isEmpty()) {
+        if (!rows.isEmpty() && byId.isEmpty()) {
             blocks.add(
                     new Block.Table(
                             "What it may be, likeliest first",

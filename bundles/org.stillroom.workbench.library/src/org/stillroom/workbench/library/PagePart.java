@@ -15,6 +15,7 @@ import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
+import org.stillroom.inquiry.AmountReasons;
 import org.stillroom.model.reading.Ingredient;
 import org.stillroom.model.reading.ReadingLine;
 import org.stillroom.model.spec.Version;
@@ -124,7 +125,7 @@ public final class PagePart {
         spec.control().addListener(SWT.MouseMove, this::hover);
         spec.control()
                 .addListener(SWT.MouseUp, e -> spec.selection().ifPresent(r -> explain(target(r))));
-        notes = new SpecNotes(side);
+        notes = new SpecNotes(side, this::explainWhole);
         side.setWeights(58, 42);
     }
 
@@ -266,6 +267,12 @@ public final class PagePart {
 
     private void explain(SpecRows.Target target) {
         version.ifPresent(v -> navigator.explain(v, target.line()));
+    }
+
+    private void explainWhole(Version shown) {
+        library.study()
+                .map(s -> new AmountReasons(s.knowledge().thesaurus()).whole(shown))
+                .ifPresent(why -> navigator.explain(shown.witness().title(), why));
     }
 
     /** Reads the page again after the library was read again. */

@@ -3,11 +3,14 @@ package org.stillroom.workbench.library;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyleRange;
 import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
-import org.stillroom.model.reading.Doubt;
+import org.eclipse.swt.widgets.Event;
+import org.stillroom.inquiry.Doubts;
 import org.stillroom.model.spec.Caution;
 import org.stillroom.model.spec.Spec;
 import org.stillroom.model.spec.SpecLine;
@@ -20,8 +23,11 @@ final class SpecNotes {
     private final StyledText text;
     private final Ink ink;
     private Optional<Version> shown = Optional.empty();
+    private int wholeFrom = -1;
+    private int wholeTo = -1;
 
-    SpecNotes(Composite parent) {
+    /** Makes empty notes; opening the figures of the whole runs the action. */
+    SpecNotes(Composite parent, Consumer<Version> explain) {
         text = new StyledText(parent, SWT.READ_ONLY | SWT.WRAP | SWT.MULTI | SWT.V_SCROLL);
         text.setData("org.eclipse.e4.ui.css.CssClassName", "Inked");
         text.setMargins(12, 8, 12, 8);
@@ -29,6 +35,26 @@ final class SpecNotes {
         text.setAlwaysShowScrollBars(false);
         Names.give(text, "Cautions and doubts");
         ink = Ink.of(text, this::write);
+        text.setToolTipText("Enter, or a click on “The whole”, explains its figures");
+        text.addListener(SWT.MouseUp, e -> open(e, explain));
+        text.addListener(
+                SWT.KeyDown,
+                e -> {
+                    if (e.keyCode == SWT.CR || e.keyCode == SWT.KEYPAD_CR) {
+                        shown.ifPresent(explain);
+                    }
+                });
+    }
+
+    /** A click on the line of the whole asks why; one that selects words does not. */
+    private void open(Event e, Consumer<Version> explain) {
+        if (e.button != 1 || text.getSelectionCount() > 0) {
+            return;
+        }
+        int at = text.getOffsetAtPoint(new Point(e.x, e.y));
+        if (at >= wholeFrom && at < wholeTo) {
+            shown.ifPresent(explain);
+        }
     }
 
     StyledText control() {
@@ -58,13 +84,15 @@ final class SpecNotes {
 
         void add(Spec spec) {
             spec.cautions().forEach(this::caution);
-            spec.reading().doubts().stream().map(Doubt::reason).distinct().forEach(this::doubt);
+            shown.map(Doubts::of).orElse(List.of()).forEach(this::doubt);
             spec.lines().forEach(this::senses);
             if (words.isEmpty()) {
                 words.append("Nothing here needs a caution, and nothing was doubtful.");
             }
             String whole = SpecRows.whole(spec);
+            wholeFrom = words.length();
             lead(whole.isEmpty() ? "" : "The whole", Ink.Use.ACCENT, whole);
+            wholeTo = words.length();
             lead("Measures", Ink.Use.ACCENT, spec.system() + ": " + spec.systemReason());
         }
 

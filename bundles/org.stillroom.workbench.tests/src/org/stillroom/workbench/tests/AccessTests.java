@@ -43,6 +43,7 @@ class AccessTests {
                     Parts.VERSIONS,
                     Parts.DRIFT,
                     Parts.MEASURES,
+                    Parts.INGREDIENTS,
                     Parts.INQUIRIES,
                     Parts.EXPLANATION,
                     Parts.PROBLEMS,

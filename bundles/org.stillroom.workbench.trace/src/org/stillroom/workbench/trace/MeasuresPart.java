@@ -18,13 +18,18 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.stillroom.inquiry.Answer.Block;
 import org.stillroom.inquiry.Arguments;
+import org.stillroom.inquiry.BookStudy;
 import org.stillroom.inquiry.Desk;
 import org.stillroom.inquiry.Figure;
+import org.stillroom.inquiry.Study;
 import org.stillroom.inquiry.WordAnswers;
 import org.stillroom.measures.MeasureTable;
 import org.stillroom.measures.WordAccount;
 import org.stillroom.measures.knowledge.MeasureWord;
 import org.stillroom.model.explain.Explanation;
+import org.stillroom.model.progress.Progress;
+import org.stillroom.model.source.Bibliography;
+import org.stillroom.model.source.Source;
 import org.stillroom.workbench.Explains;
 import org.stillroom.workbench.Lane;
 import org.stillroom.workbench.Navigator;
@@ -71,7 +76,11 @@ public final class MeasuresPart implements Explains {
     private StyledText why;
 
     /** What is said of a word, and the words that could be asked for. */
-    private record Found(WordAccount account, Block.Table table, List<String> words) {}
+    private record Found(
+            WordAccount account,
+            Block.Table table,
+            List<String> words,
+            List<WordForm.Book> books) {}
 
     /** Makes a part that explores nothing yet. */
     @Inject
@@ -155,22 +164,45 @@ public final class MeasuresPart implements Explains {
                 .ifPresentOrElse(
                         desk ->
                                 asking.run(
-                                        progress -> find(desk, arguments),
+                                        progress -> find(desk, arguments, progress),
                                         found -> show(found, arguments),
                                         this::refuse),
                         () -> refuse("No library is open. Choose a folder with Ctrl+O."));
     }
 
-    private static Found find(Desk desk, Arguments arguments) {
-        MeasureTable table = desk.knowledge().measures();
-        WordAccount account = WordAnswers.account(table, arguments);
+    private static Found find(Desk desk, Arguments arguments, Progress progress) {
+        Study study = desk.study(progress);
+        Optional<BookStudy> book = arguments.text("source").flatMap(study::book);
+        MeasureTable table =
+                book.map(b -> b.table(study.knowledge()))
+                        .orElseGet(() -> desk.knowledge().measures());
+        Arguments asked = book.map(b -> inItsPlace(arguments, b.source())).orElse(arguments);
+        List<WordForm.Book> books =
+                study.books().stream()
+                        .filter(b -> !b.reading().ownMeasures().isEmpty())
+                        .map(b -> new WordForm.Book(b.source().id(), b.source().shortName()))
+                        .toList();
+        WordAccount account = WordAnswers.account(table, asked);
         List<String> words =
                 table.words().all().stream()
                         .filter(w -> w.dimension().isPresent())
                         .map(MeasureWord::word)
                         .sorted()
                         .toList();
-        return new Found(account, WordAnswers.table(account), words);
+        return new Found(account, WordAnswers.table(account), words, books);
+    }
+
+    /** A book speaks of its own place and date unless others are asked for. */
+    private static Arguments inItsPlace(Arguments asked, Source book) {
+        Bibliography b = book.bibliography();
+        Arguments there = asked;
+        if (asked.text("place").isEmpty() && b.place().isPresent()) {
+            there = there.with("place", b.place().get().toText());
+        }
+        if (asked.text("date").isEmpty() && b.date().isPresent()) {
+            there = there.with("date", b.date().get().toText());
+        }
+        return there;
     }
 
     private void show(Found found, Arguments arguments) {
@@ -178,6 +210,7 @@ public final class MeasuresPart implements Explains {
         shown = Optional.of(account);
         last.set(arguments);
         form.offer(found.words());
+        form.books(found.books());
         say(account.meaning().reason(), account.disagreement());
         List<DataTable.Row> rows = new ArrayList<>();
         for (int i = 0; i < found.table().rows().size(); i++) {

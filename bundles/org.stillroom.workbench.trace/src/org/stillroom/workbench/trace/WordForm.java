@@ -21,18 +21,29 @@ import org.stillroom.workbench.widgets.Names;
 /** The fields of a question after a word of measure. */
 final class WordForm {
     private static final String ANY = "not known";
+    private static final String NO_BOOK = "no book";
 
     private final Composite row;
     private final Combo word;
     private final Text place;
     private final Text date;
     private final Combo trade;
+    private final Combo book;
+    private List<Book> books = List.of();
     private final AutoCompleteField proposals;
+
+    /**
+     * A book whose own table of measures may be asked.
+     *
+     * @param id the source's id
+     * @param title what a reader calls it
+     */
+    record Book(String id, String title) {}
 
     /** Makes empty fields; the action is run by Enter in one of them and by the button. */
     WordForm(Composite parent, Runnable ask) {
         row = new Composite(parent, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(9).margins(16, 10).spacing(8, 0).applyTo(row);
+        GridLayoutFactory.fillDefaults().numColumns(11).margins(16, 10).spacing(8, 0).applyTo(row);
         word = new Combo(row("Word"), SWT.DROP_DOWN);
         Names.give(word, "Word of measure");
         GridDataFactory.fillDefaults().hint(170, SWT.DEFAULT).applyTo(word);
@@ -44,6 +55,11 @@ final class WordForm {
                 Stream.concat(Stream.of(ANY), Stream.of(Trade.values()).map(Trade::word))
                         .toArray(String[]::new));
         Names.give(trade, "Trade");
+        book = new Combo(row("Book"), SWT.DROP_DOWN | SWT.READ_ONLY);
+        book.setItems(NO_BOOK);
+        Names.give(book, "Book whose own table comes first");
+        GridDataFactory.fillDefaults().hint(150, SWT.DEFAULT).applyTo(book);
+        book.addListener(SWT.Selection, e -> ask.run());
         Button show = new Button(row, SWT.PUSH);
         show.setText("Show");
         Names.give(show, "Show what is said");
@@ -93,12 +109,35 @@ final class WordForm {
         }
     }
 
+    /** Offers the books that print a table of measures. */
+    void books(List<Book> printed) {
+        if (!books.equals(printed)) {
+            String chosen = chosen().map(Book::id).orElse("");
+            books = List.copyOf(printed);
+            book.setItems(
+                    Stream.concat(Stream.of(NO_BOOK), books.stream().map(Book::title))
+                            .toArray(String[]::new));
+            choose(chosen);
+        }
+    }
+
+    private void choose(String id) {
+        List<String> ids = books.stream().map(Book::id).toList();
+        book.select(ids.indexOf(id) + 1);
+    }
+
+    private java.util.Optional<Book> chosen() {
+        int index = book.getSelectionIndex() - 1;
+        return index < 0 ? java.util.Optional.empty() : java.util.Optional.of(books.get(index));
+    }
+
     /** Fills the fields. */
     void fill(Arguments asked) {
         word.setText(asked.text("word").orElse(""));
         place.setText(asked.text("place").orElse(""));
         date.setText(asked.text("date").orElse(""));
         trade.setText(asked.text("trade").orElse(ANY));
+        choose(asked.text("source").orElse(""));
     }
 
     /** Returns what is filled in; empty fields are left out. */
@@ -108,6 +147,7 @@ final class WordForm {
         put(values, "place", place.getText());
         put(values, "date", date.getText());
         put(values, "trade", trade.getText().equals(ANY) ? "" : trade.getText());
+        chosen().ifPresent(b -> put(values, "source", b.id()));
         return new Arguments(values);
     }
 
