@@ -1,6 +1,8 @@
 package org.stillroom.inquiry;
 
 import java.util.Optional;
+import java.util.TreeMap;
+import org.stillroom.ingredients.ThesaurusEdit;
 import org.stillroom.library.journal.History;
 import org.stillroom.model.assertion.Assertion;
 import org.stillroom.model.spec.Version;
@@ -30,6 +32,10 @@ public final class DecisionWords {
             case "cut" -> cut(decision);
             case Idiom.KIND -> "rule for " + book(decision) + ": " + sentence(decision);
             case Idiom.DECLINED -> "no rule for " + book(decision) + ": " + sentence(decision);
+            case ThesaurusEdit.ASSERTION_KIND ->
+                    ThesaurusEdit.fromValues(new TreeMap<>(decision.values()))
+                            .map(ThesaurusEdit::toText)
+                            .orElse("sense decided");
             default -> decision.kind().replace('-', ' ') + " decided" + about(decision);
         };
     }
