@@ -43,7 +43,7 @@ final class EditFinder {
                             "(?:^|[,;.§] ?|\\bwith |\\bbut |\\band )(?:the )?"
                                     + N
                                     + " (?:being |is |are |to be )?(?:replaced by|changed (?:to|for)"
-                                    + "|exchanged for|giving (?:place|way) to) (?:the )?"
+                                    + "|exchanged for|giv(?:ing|es?) (?:place|way) to) (?:the )?"
                                     + N
                                     + END,
                             1,
@@ -91,6 +91,62 @@ final class EditFinder {
                             "\\breduc(?:e|ing)(?: the)? " + N + " to " + N + END,
                             1,
                             2),
+                    rule(
+                            RawEdit.Op.REPLACE,
+                            "\\blet (?:the )?" + N + " be (?:the )?" + N + END,
+                            1,
+                            2),
+                    rule(
+                            RawEdit.Op.REMOVE,
+                            "(?:^|[,;.§] ?|\\band )(?:the )?"
+                                    + N
+                                    + " (?:being |is |are )?(?:left (?:out|off)|omitted|dispensed with"
+                                    + "|kept back)",
+                            1,
+                            0),
+                    rule(
+                            RawEdit.Op.REMOVE,
+                            "\\b(?:leav(?:e|ing)|keep(?:ing)?|tak(?:e|ing)) (?:the )?"
+                                    + N
+                                    + " (?:out|back|away)\\b",
+                            1,
+                            0),
+                    rule(
+                            RawEdit.Op.ADD,
+                            "\\bcolou?r(?:ing|ed)? (?:it )?with (?:the )?" + N + END,
+                            0,
+                            1),
+                    rule(
+                            RawEdit.Op.ADD,
+                            "\\bwith (?:the )?" + N + " (?:on top|floated(?: on)?|on the top)\\b",
+                            0,
+                            1),
+                    rule(
+                            RawEdit.Op.ADD,
+                            "\\bthen (?:the )?"
+                                    + N
+                                    + " (?:to be |is |are )?(?:put in|added|thrown in|poured on)",
+                            0,
+                            1),
+                    rule(
+                            RawEdit.Op.WITH,
+                            "\\b(?:save|except|only|saving)(?: that| for)? (?:the )?"
+                                    + N
+                                    + " (?:is|are|being) used",
+                            0,
+                            1),
+                    rule(
+                            RawEdit.Op.WITH,
+                            "(?:^|[,;.§] ?)(?:the )?" + N + " (?:is |are )?to be used",
+                            0,
+                            1),
+                    rule(
+                            RawEdit.Op.WITH,
+                            "§ ?,? (?:in|of) (?!an? |the |equal|all|half|every|proportion|large|small|tall|other)"
+                                    + N
+                                    + END,
+                            0,
+                            1),
                     rule(
                             RawEdit.Op.REMOVE,
                             "\\b(?:with )?the " + N + " (?:being )?(?:left out|omitted)",
@@ -252,7 +308,8 @@ final class EditFinder {
         Matcher m = FOR.matcher(rest.toString());
         int from = 0;
         while (from < rest.length() && m.find(from)) {
-            if (inBase.test(m.group(2)) && !startsWithOrder(m.group(1))) {
+            boolean replaced = INSTEAD_OF.matcher(rest.substring(0, m.start(1))).find();
+            if (inBase.test(m.group(2)) && !replaced && !startsWithOrder(m.group(1))) {
                 found.add(
                         new RawEdit(
                                 RawEdit.Op.REPLACE,
@@ -268,6 +325,10 @@ final class EditFinder {
             }
         }
     }
+
+    /** In “rum instead of gin and sugar for the syrup” the gin is not what the syrup gives way to. */
+    private static final Pattern INSTEAD_OF =
+            Pattern.compile("\\b(?:instead|place|lieu|room|stead) of (?:the )?$");
 
     private static boolean startsWithOrder(String words) {
         String order = words.strip();

@@ -41,7 +41,7 @@ final class MentionFinder {
     private static final Pattern TITLE =
             Pattern.compile(
                     "\\b(?:same (?:way |manner )?as(?: for| in| with)?|comme|wie|como|igual que|as you (?:do|would)|exactly as|just as|as for"
-                            + "|as in|as with|like|see|similar(?:ly)? to|manner (?:of|as)|way as"
+                            + "|as in|as with|like|see|similar(?:ly)? to|manner (?:of|as)|way as|on the lines of|after the (?:manner|fashion|style) of"
                             + "|proceed as|follow|everything in|times|(?:made|make|mix|prepare|prepared"
                             + "|serve) as|in all else as|respects as|as) "
                             + "(?:directed |described )?(?:for |in |with |to )?"
@@ -56,10 +56,10 @@ final class MentionFinder {
                             + "|\\b(?:directions|recipe|receipt) above\\b"
                             + "|^(?:the )?(?:previous|preceding|foregoing|above|last)(?: one)?\\b"
                             + "|\\b(?:see|vide|as per|repeat|repeating|take|with|by|to) (?:the )?(?:above|preceding|"
-                            + "foregoing|last|supra)\\b|\\b(?:preceding|previous|last|same) (?:recipe|receipt|"
+                            + "foregoing|last|previous|former|supra)\\b|\\b(?:preceding|previous|last|same) (?:recipe|receipt|"
                             + "formula|drink|directions|mixture)\\b|\\bthe (?:above|preceding|last|former|"
                             + "previous)\\b(?=,? (?:with|but|made|using|without|less|plus|and|will|can|may|is))"
-                            + "|\\bthe foregoing\\b|\\babove fashion\\b|\\babove recipe\\b");
+                            + "|\\bthe foregoing\\b|\\b(?:as|like) the [a-z]{3,12} one\\b|^identical\\b|\\babove fashion\\b|\\babove recipe\\b");
     private static final Pattern ELSEWHERE =
             Pattern.compile("^(?:edition|chapter|volume|part|book|work|page|table|paragraph)\\b");
     private static final Pattern SAME =
@@ -86,7 +86,7 @@ final class MentionFinder {
     /** Words before a title that is named whole; a title in part is not enough after these. */
     private static final Pattern LOOSE =
             Pattern.compile(
-                    "\\b(?:recipe (?:for|of)|receipt (?:for|of)|formula (?:for|of)|identical (?:with|to)"
+                    "\\b(?:reverse the proportions of|recipe (?:for|of)|receipt (?:for|of)|formula (?:for|of)|identical (?:with|to)"
                             + "|differs? from|varies from|resembles|vide|cf\\.?|repeat|start with|begin with"
                             + "|(?:make|mix|take|prepare|build|brew|is|are|of|to|into|from|in|simply|merely"
                             + "|nothing but)(?: up)?(?: an?| the| your)|an?|the) "
@@ -120,9 +120,33 @@ final class MentionFinder {
 
     private static final Pattern EDIT_ALONE =
             Pattern.compile(
-                    "^(?:substitut|without the |replace |leave out |omit )"
+                    "^(?:for this,? (?:only )?)?(?:substitut|without the |replace |leave out |omit )"
                             + "|\\bin (?:the )?(?:place|stead|room) of\\b|\\btakes? the place of\\b"
                             + "|\\bvice\\b|\\binstead of\\b");
+
+    /** Words that order a recipe to be made like another. */
+    private static final Pattern ORDERED =
+            Pattern.compile(
+                    "^(?:made|make|proceed|prepared?|mix|see|do|follow|treat|as for|as in|same way"
+                            + "|same as|exactly as|just as|in like manner|everything in|in all else"
+                            + "|in the same (?:way|manner)|ditto|respects as|no|number)\\b");
+
+    private static final Pattern OTHER =
+            Pattern.compile("^ ?(?:as |to )?(?:the )?(?:other|all|any|most) ");
+
+    /** “Ditto of port” is the whole recipe. */
+    private static final Pattern DITTO = Pattern.compile("^(?:ditto|do|idem|same|similarly)");
+
+    /** “In the same manner as other syrups” names no recipe. */
+    private static final Pattern OTHERS = Pattern.compile("\\b(?:other|all|any|most) [a-z]+s$");
+
+    /** Words that a mere ingredient does not have beside it. */
+    private static final Pattern TOLD =
+            Pattern.compile(
+                    "\\b(?:is|are|be|may|made|make|take|put|add|use|using|see|but|as|like|same|proceed"
+                            + "|mix|stir|shake|strain|serve|this|it|them|when|then|for|with|without"
+                            + "|substitut\\w*|instead|omit\\w*)\\b");
+
     private static final Pattern OPENING =
             Pattern.compile(
                     "^[a-z0-9'’\\- ]{3,60}?(?=,|;|:| made | and | served | having | on | minus | less "
@@ -149,6 +173,7 @@ final class MentionFinder {
                 .or(() -> before(body, LAST_BUT_ONE, 2))
                 .or(() -> before(body, BEFORE, 1))
                 .or(() -> before(body, SAME, 1))
+                .filter(m -> !isAside(body, m))
                 .or(() -> full ? Optional.empty() : hinted(body, folded, printed, from));
     }
 
@@ -159,8 +184,32 @@ final class MentionFinder {
                 .or(() -> loose(body, from))
                 .or(() -> anywhere(body, printed, from))
                 .or(() -> before(body, SAME_EARLY, 1))
+                .filter(m -> !isAside(body, m))
                 .or(() -> editAlone(body, folded.length()))
                 .or(() -> variant(body, folded.length(), from));
+    }
+
+    /**
+     * A recipe that lists its own makings first may still compare itself: “rum, cream; paler than
+     * the last”. Only words that order it to be made so send the reader on.
+     */
+    private static boolean isAside(String body, Mention m) {
+        boolean ordered = ORDERED.matcher(body.substring(m.start(), m.end())).find();
+        boolean listed = listsFirst(body.substring(0, m.start()));
+        return listed && !ordered
+                || OTHER.matcher(body.substring(m.end())).find()
+                || OTHERS.matcher(body.substring(m.start(), m.end())).find();
+    }
+
+    private static boolean listsFirst(String before) {
+        long items = 0;
+        String[] parts = before.split("[,;.(]", -1);
+        for (int i = 0; i + 1 < parts.length; i++) {
+            String part = parts[i].strip();
+            boolean brief = part.length() > 2 && countWords(part) <= 5;
+            items += brief && !TOLD.matcher(part).find() ? 1 : 0;
+        }
+        return items >= 2;
     }
 
     private static Optional<Mention> several(String body) {
@@ -356,6 +405,7 @@ final class MentionFinder {
                             || rest.startsWith("proportion")
                             || rest.startsWith("syrup")
                             || rest.startsWith("of ")
+                                    && !(m.start() == 0 && DITTO.matcher(m.group()).find())
                             || ELSEWHERE.matcher(rest).find();
             if (early && !thing) {
                 return Optional.of(
@@ -480,7 +530,8 @@ final class MentionFinder {
     /** A short body that only says what to change stands for the recipe before it. */
     private static Optional<Mention> editAlone(String body, int length) {
         boolean brief = length < REACH && countWords(body) <= 22;
-        return brief && EDIT_ALONE.matcher(body).find()
+        Matcher edit = EDIT_ALONE.matcher(body);
+        return brief && edit.find() && !listsFirst(body.substring(0, edit.start()))
                 ? Optional.of(new Mention(Mention.Kind.BEFORE, Optional.empty(), 1, 0, 0, true))
                 : Optional.empty();
     }

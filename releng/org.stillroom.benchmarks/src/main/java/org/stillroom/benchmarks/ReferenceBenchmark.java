@@ -34,7 +34,7 @@ import org.stillroom.reading.reference.References;
  *
  * <p>A reference is right where its first step is; edits are compared by what is done, to what and
  * by what, as sets of words, as the truth’s description says. Arguments: the file; then
- * {@code --mistakes} to list those of half A.
+ * {@code --mistakes} to list those of half A, with {@code --all} those of B and C too.
  */
 public final class ReferenceBenchmark {
 
@@ -86,13 +86,14 @@ public final class ReferenceBenchmark {
         ObjectMapper json = new ObjectMapper();
         Map<String, Tally[]> halves = new TreeMap<>();
         boolean show = List.of(args).contains("--mistakes");
+        boolean all = List.of(args).contains("--all");
         for (String row : rows(args)) {
             Case read = read(reader, json.readTree(row));
             String half = read.truth().get("half").asText();
             Tally[] tallies =
                     halves.computeIfAbsent(half, h -> new Tally[] {new Tally(), new Tally()});
             boolean right = judge(read, tallies[0], tallies[1]);
-            if (show && !right && half.equals("A")) {
+            if (show && !right && (half.equals("A") || all && !half.equals("D"))) {
                 tell(read);
             }
         }
