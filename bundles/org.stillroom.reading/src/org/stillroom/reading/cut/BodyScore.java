@@ -114,6 +114,7 @@ record BodyScore(
         private int references;
         private int narrative;
         private boolean clause = true;
+        private boolean passive;
         private int sinceNumber = 9;
         private int dashes;
         private double total;
@@ -170,8 +171,12 @@ record BodyScore(
                 weight += counted ? 2 : 0.7;
                 sinceNumber = 9;
             }
+            boolean done = passive && (kinds & Cues.PARTICIPLE) != 0;
+            passive = isBe(word) || passive && (word.endsWith("ly") || word.equals("then"));
             if ((kinds & Cues.VERB) != 0 && clause) {
                 verbs++;
+                weight += 1.2;
+            } else if (done && !isMaking(word)) {
                 weight += 1.2;
             }
             if ((kinds & Cues.INGREDIENT) != 0) {
@@ -215,6 +220,21 @@ record BodyScore(
             }
             return new BodyScore(
                     words, value, mean, amounts, verbs, ingredients, references, narrative);
+        }
+
+        /** What is made, mixed or distilled is told of ready things too (“Arrack is made from rice”). */
+        private static boolean isMaking(String word) {
+            return switch (word) {
+                case "made", "mixed", "prepared", "distilled", "brewed", "kept", "drunk" -> true;
+                default -> false;
+            };
+        }
+
+        private static boolean isBe(String word) {
+            return switch (word) {
+                case "is", "are", "be", "being", "been" -> true;
+                default -> false;
+            };
         }
 
         private static boolean isNumber(char c) {

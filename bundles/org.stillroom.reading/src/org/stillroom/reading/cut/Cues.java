@@ -31,6 +31,9 @@ final class Cues {
     static final int LABEL = 512;
     static final int CHORE = 1024;
 
+    /** The past form of an order: “is strained”, “are added”. */
+    static final int PARTICIPLE = 2048;
+
     private static final Map<String, Integer> KINDS =
             Map.ofEntries(
                     Map.entry("measure", MEASURE),
@@ -43,7 +46,8 @@ final class Cues {
                     Map.entry("reference", REFERENCE),
                     Map.entry("drink", DRINK),
                     Map.entry("label", LABEL),
-                    Map.entry("chore", CHORE));
+                    Map.entry("chore", CHORE),
+                    Map.entry("participle", PARTICIPLE));
 
     /** Which classes of a language's vocabulary tell the same as which cues. */
     private static final Map<String, Integer> CLASSES =
@@ -158,6 +162,9 @@ final class Cues {
         for (String[] row : rows("cues.tsv")) {
             int kind = KINDS.get(row[1]);
             words.merge(row[0], kind, (a, b) -> a | b);
+            if (kind == VERB) {
+                participles(row[0]).forEach(p -> words.merge(p, PARTICIPLE, (a, b) -> a | b));
+            }
             if (kind == MEASURE || kind == INGREDIENT || kind == VESSEL || kind == DRINK) {
                 words.merge(plural(row[0]), kind, (a, b) -> a | b);
             }
@@ -168,6 +175,16 @@ final class Cues {
             headings.add(Map.entry(row[0], Section.Kind.valueOf(kind)));
         }
         return new Cues(words, headings);
+    }
+
+    /** Returns the regular past forms that a verb may have; one of them exists. */
+    private static List<String> participles(String verb) {
+        char last = verb.charAt(verb.length() - 1);
+        return switch (last) {
+            case 'e' -> List.of(verb + "d");
+            case 'y' -> List.of(verb + "ed", verb.substring(0, verb.length() - 1) + "ied");
+            default -> List.of(verb + "ed", verb + last + "ed");
+        };
     }
 
     private static String plural(String word) {

@@ -93,6 +93,13 @@ final class Head {
         return isTitleCase(words) ? Letters.TITLE : Letters.SENTENCE;
     }
 
+    private static boolean isSmall(String word) {
+        return switch (word) {
+            case "under", "without", "after", "before", "about", "called", "other" -> true;
+            default -> false;
+        };
+    }
+
     private static boolean isTitleCase(String words) {
         int at = 0;
         while (at < words.length()) {
@@ -105,7 +112,7 @@ final class Head {
                 continue;
             }
             int end = BodyScore.wordEnd(words, at, words.length());
-            if (end - at > 4 && Character.isLowerCase(c)) {
+            if (end - at > 4 && Character.isLowerCase(c) && !isSmall(words.substring(at, end))) {
                 return false;
             }
             at = end;

@@ -27,6 +27,8 @@ final class Judge {
     private static final double DEFINES = 3;
     private static final int FIRM = 40;
     private static final double FIRM_HABIT = 1.2;
+    private static final int STRONG = 16;
+    private static final double STRONG_HABIT = 1.6;
     private static final int OPENING = 80;
 
     /** How a sentence goes on whose first words are the title of a drink. */
@@ -78,6 +80,7 @@ final class Judge {
                         prior(head)
                                 + body(head)
                                 + habit(habits.get(head.style()))
+                                + strong(head, habits.get(head.style()))
                                 + confirmation(head, confirms)
                                 + setting(units, heads.get(n), marked)
                                 + sequence(units, heads, n);
@@ -269,6 +272,20 @@ final class Judge {
         double share = counts[1] / counts[0];
         boolean firm = counts[0] >= FIRM && share > 0.7;
         return (firm ? FIRM_HABIT : 0) + (2 * share - 1) * 2 * Math.min(1, counts[0] / 6);
+    }
+
+    /** Titles that nearly always head a recipe, and are set so that a sentence is not, are believed. */
+    private static double strong(Head head, double[] counts) {
+        boolean set =
+                switch (head.place) {
+                    case OWN_LINE -> head.emphasis || head.letters == Head.Letters.CAPITALS;
+                    case RUN_IN -> !head.manner.equals("stop");
+                    default -> false;
+                };
+        boolean told = head.body.narrative() * 12 > head.body.words() || head.body.value() < 0.05;
+        return set && !told && counts[0] >= STRONG && counts[1] >= 0.85 * counts[0]
+                ? STRONG_HABIT
+                : 0;
     }
 
     private static double confirmation(Head head, double share) {

@@ -15,10 +15,12 @@ final class RunIn {
 
     private static final int REACH = 160;
     private static final int MOST_WORDS = 14;
+    private static final int ENDLESS = 4000;
 
     private final Structure structure;
     private final String text;
     private final Cues cues;
+    private int paragraph;
 
     RunIn(Structure structure, Cues cues) {
         this.structure = structure;
@@ -28,6 +30,7 @@ final class RunIn {
 
     /** Returns the title that a paragraph starts with. */
     Optional<Head> atStart(int from, int to, boolean blank) {
+        paragraph = from;
         int start = skipQuote(from, to);
         int bold = start;
         while (bold < to && text.charAt(bold) == '*') {
@@ -84,13 +87,18 @@ final class RunIn {
         char c = text.charAt(start);
         char next = text.charAt(start + 1);
         return TitleText.SIGNS.indexOf(c) >= 0 && structure.emphasisEnd(start, to) > 0
-                || startsLine(start) && Character.isUpperCase(c)
+                || (startsLine(start) || isEndless(to)) && Character.isUpperCase(c)
                 || Character.isUpperCase(c) && Character.isUpperCase(next)
                 || c == 'A' && text.startsWith("Another", start)
                 || c == 'D' && text.startsWith("Ditto", start)
                 || (c == 'N' || c == '(' || Character.isDigit(c))
                         && TitleText.numberEnd(text, start, to) > start
                 || structure.emphasisEnd(start, to) > 0;
+    }
+
+    /** Tells whether a paragraph is so long that the text has lost the ends of its lines. */
+    private boolean isEndless(int to) {
+        return to - paragraph > ENDLESS;
     }
 
     private boolean startsLine(int at) {
@@ -112,9 +120,12 @@ final class RunIn {
         if (found.isEmpty()
                 && (words > start
                         || startsLine(start)
+                        || isEndless(to)
                         || text.startsWith("Another", start)
                         || text.startsWith("Ditto", start))) {
             found = dashed(start, words, to, false);
+            boolean numbered = words > start && (startsLine(start) || isEndless(to));
+            found = found.isEmpty() && numbered ? stopped(start, words, to, false) : found;
         }
         return found.map(h -> moved(h, Head.Place.MIDDLE));
     }

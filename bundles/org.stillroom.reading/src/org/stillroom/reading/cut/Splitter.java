@@ -14,6 +14,7 @@ final class Splitter {
 
     private static final int LONGEST_TITLE = 90;
     private static final int FULL_LINE = 45;
+    private static final int LONGEST_LINE = 140;
 
     private final Structure structure;
     private final String text;
@@ -22,6 +23,7 @@ final class Splitter {
     private final Cues cues;
     private final int lineCount;
     private final RunIn runIn;
+    private boolean unwrapped;
     private final List<Unit> units = new ArrayList<>();
 
     Splitter(Structure structure, Lines lines, Listing listing, Cues cues) {
@@ -38,6 +40,7 @@ final class Splitter {
     List<Unit> split() {
         int line = 0;
         boolean blank = true;
+        unwrapped = isUnwrapped();
         while (line < lineCount) {
             if (lines.isEmpty(line)) {
                 blank = true;
@@ -52,10 +55,22 @@ final class Splitter {
                 blank = true;
             } else {
                 line = run(line, blank);
-                blank = false;
+                blank = unwrapped;
             }
         }
         return new LeadIns(structure, cues).mark(units);
+    }
+
+    /** Tells whether each paragraph is one long line, so that a line that ends ends a paragraph. */
+    private boolean isUnwrapped() {
+        long all = 0;
+        long inLong = 0;
+        for (int line = 0; line < lineCount; line++) {
+            int length = lines.last(line) - lines.first(line);
+            all += length;
+            inLong += length > LONGEST_LINE ? length : 0;
+        }
+        return inLong > 0.6 * all;
     }
 
     /** Splits the lines up to the next empty one, or to the next furniture or listing. */
@@ -65,7 +80,8 @@ final class Splitter {
             return first + 1;
         }
         int end = first;
-        while (end < lineCount && !lines.isEmpty(end) && !isNoise(end) && !listing.contains(end)) {
+        int limit = unwrapped ? first + 1 : lineCount;
+        while (end < limit && !lines.isEmpty(end) && !isNoise(end) && !listing.contains(end)) {
             end++;
         }
         boolean after = (blank || units.isEmpty()) && !breaksOff(first);

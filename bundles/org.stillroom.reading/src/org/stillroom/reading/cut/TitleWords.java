@@ -1,7 +1,13 @@
 package org.stillroom.reading.cut;
 
+import java.util.regex.Pattern;
+
 /** What the words of a title say about whether it is one. */
 final class TitleWords {
+
+    /** “Glass 2/3 full of shaved ice” begins a recipe without an order. */
+    private static final Pattern FILLED =
+            Pattern.compile("(?:\\d ?/ ?\\d|[¼½¾⅓⅔]|half|nearly) full\\b");
 
     private TitleWords() {}
 
@@ -10,6 +16,7 @@ final class TitleWords {
         Count count = new Count(words, cues);
         boolean plain = Head.letters(words) == Head.Letters.SENTENCE || hasLowerWord(words);
         return count.label
+                || plain && FILLED.matcher(words).find()
                 || count.first && !count.infinitive
                 || count.vessels
                 || count.amount
