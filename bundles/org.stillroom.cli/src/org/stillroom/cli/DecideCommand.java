@@ -29,7 +29,9 @@ final class DecideCommand {
 
     /** What a word without a name means for each kind. */
     private static final Map<String, String> BARE =
-            Map.of("system", "system", "sense", "edit", "cut", "action", "drink", "action");
+            Map.of(
+                    "system", "system", "sense", "edit", "cut", "action", "drink", "action",
+                    "words", "reads");
 
     private final Surroundings surroundings;
     private final Terminal terminal;
@@ -46,7 +48,7 @@ final class DecideCommand {
         spec.usageMessage()
                 .width(100)
                 .description(
-                        "decide about measures, senses, lines, cuts and drinks; take it back again")
+                        "decide about words, lines, cuts, measures, senses and drinks; take it back")
                 .footer(
                         "",
                         "Examples:",
@@ -58,6 +60,9 @@ final class DecideCommand {
                         "  "
                                 + command
                                 + " decide line measure=gill --source 1838-pell.md --words \"a glass of rum\"",
+                        "  "
+                                + command
+                                + " decide words syrup --source 1838-pell.md --words \"fyrnp\"",
                         "  " + command + " decide --undo",
                         "“" + command + " decisions” lists what was decided.");
         spec.addPositional(
@@ -67,7 +72,8 @@ final class DecideCommand {
                         .paramLabel("KIND NAME=VALUE")
                         .type(List.class)
                         .auxiliaryTypes(String.class)
-                        .description("system, sense, line, cut or drink, then what is decided")
+                        .description(
+                                "words, line, cut, system, sense or drink, then what is decided")
                         .build());
         spec.addOption(text(LibraryOptions.LIBRARY, "FOLDER", "the library"));
         spec.addOption(text(SOURCE, "FILE", "the source that it is about"));

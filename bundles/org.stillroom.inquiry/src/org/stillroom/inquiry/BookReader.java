@@ -11,7 +11,10 @@ import org.stillroom.model.progress.Progress;
 import org.stillroom.model.reading.Reading;
 import org.stillroom.model.source.Source;
 import org.stillroom.model.spec.Version;
+import org.stillroom.model.text.EditedText;
+import org.stillroom.model.text.Span;
 import org.stillroom.reading.BookReading;
+import org.stillroom.reading.anchor.WordCorrection;
 import org.stillroom.reading.spec.BookMeasures;
 import org.stillroom.reading.spec.SpecResolver;
 import org.stillroom.reading.spec.SystemDecisions;
@@ -34,6 +37,7 @@ final class BookReader {
                         read.sections(),
                         read.readings(),
                         read.ownMeasures(),
+                        read.putRight(),
                         read.unplaced(),
                         problems);
         SpecResolver resolver =
@@ -45,8 +49,14 @@ final class BookReader {
                         measures);
         List<Version> versions = new ArrayList<>();
         for (Reading recipe : reading.readings()) {
-            String words = source.text().slice(recipe.witness().span());
-            versions.add(new Version(source, resolver.resolve(recipe, words)));
+            Span span = recipe.witness().span();
+            List<EditedText.Edit> putRight =
+                    read.putRight().stream()
+                            .map(WordCorrection::edit)
+                            .filter(e -> span.contains(e.span()))
+                            .toList();
+            String words = source.text().slice(span);
+            versions.add(new Version(source, resolver.resolve(recipe, words), putRight));
         }
         return new BookStudy(reading, versions, measures, task.digest());
     }

@@ -19,6 +19,7 @@ import org.stillroom.model.source.Source;
 import org.stillroom.model.text.Anchor;
 import org.stillroom.model.text.SourceText;
 import org.stillroom.model.text.Span;
+import org.stillroom.reading.anchor.WordCorrection;
 import org.stillroom.reading.spec.SystemDecisions;
 
 /**
@@ -31,11 +32,18 @@ public final class Deciding {
     private static final SortedMap<String, String> KINDS =
             new TreeMap<>(
                     Map.of(
-                            "system", SystemDecisions.KIND,
-                            "sense", ThesaurusEdit.ASSERTION_KIND,
-                            "line", "line",
-                            "cut", "cut",
-                            "drink", "drink"));
+                            "system",
+                            SystemDecisions.KIND,
+                            "sense",
+                            ThesaurusEdit.ASSERTION_KIND,
+                            "words",
+                            WordCorrection.KIND,
+                            "line",
+                            "line",
+                            "cut",
+                            "cut",
+                            "drink",
+                            "drink"));
 
     private final StudyDesk desk;
 
@@ -175,10 +183,12 @@ public final class Deciding {
         switch (kind) {
             case SystemDecisions.KIND -> checkSystem(wish, knowledge);
             case ThesaurusEdit.ASSERTION_KIND -> checkSense(wish, knowledge.thesaurus());
-            case "line", "cut" -> {
+            case "line", "cut", WordCorrection.KIND -> {
                 if (source.isEmpty() || anchor.isEmpty()) {
                     throw new InquiryException(
-                            "A decision about a " + kind + " needs the words that it is about.",
+                            "A decision about "
+                                    + (kind.equals(WordCorrection.KIND) ? kind : "a " + kind)
+                                    + " needs the words that it is about.",
                             "Name the source, and its words or the number of their line.");
                 }
                 checkValues(kind, wish);
@@ -226,13 +236,18 @@ public final class Deciding {
                                     "sense",
                                     "action");
                     case "cut" -> Set.of("action", "title");
+                    case WordCorrection.KIND -> Set.of(WordCorrection.READS);
                     default -> Set.of("action", "a", "b", "version", "name");
                 };
         if (wish.values().isEmpty()) {
             throw new InquiryException(
                     "Nothing was decided about the " + kind + ".",
                     "Give values such as "
-                            + (kind.equals("line") ? "measure=wineglass" : "action=split")
+                            + switch (kind) {
+                                case "line" -> "measure=wineglass";
+                                case WordCorrection.KIND -> "reads=syrup";
+                                default -> "action=split";
+                            }
                             + ".");
         }
         for (String name : wish.values().keySet()) {

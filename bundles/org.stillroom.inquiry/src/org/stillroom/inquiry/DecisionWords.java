@@ -8,6 +8,7 @@ import org.stillroom.model.assertion.Assertion;
 import org.stillroom.model.spec.Version;
 import org.stillroom.model.text.Span;
 import org.stillroom.reading.anchor.Reanchoring;
+import org.stillroom.reading.anchor.WordCorrection;
 import org.stillroom.reading.idiom.Idiom;
 
 /** Names decisions for their makers: “line of Harbour Punch corrected”. */
@@ -30,6 +31,13 @@ public final class DecisionWords {
         return switch (decision.kind()) {
             case "line" -> line(decision);
             case "cut" -> cut(decision);
+            case WordCorrection.KIND ->
+                    "“"
+                            + shown(decision)
+                            + "” put right as “"
+                            + decision.value(WordCorrection.READS).orElse("")
+                            + "” in "
+                            + book(decision);
             case Idiom.KIND -> "rule for " + book(decision) + ": " + sentence(decision);
             case Idiom.DECLINED -> "no rule for " + book(decision) + ": " + sentence(decision);
             case ThesaurusEdit.ASSERTION_KIND ->
@@ -53,10 +61,14 @@ public final class DecisionWords {
         };
     }
 
-    private String cut(Assertion decision) {
+    private static String shown(Assertion decision) {
         String words = decision.anchor().map(a -> a.exact().strip()).orElse("");
         String first = words.length() > 30 ? words.substring(0, 30) + "…" : words;
-        String at = " at “" + first.replace('\n', ' ') + "”";
+        return first.replace('\n', ' ');
+    }
+
+    private String cut(Assertion decision) {
+        String at = " at “" + shown(decision) + "”";
         return switch (decision.value("action").orElse("")) {
             case "split" -> "recipe begun" + at;
             case "end" -> "recipe ended" + at;

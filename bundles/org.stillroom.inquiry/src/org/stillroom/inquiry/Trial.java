@@ -65,7 +65,8 @@ public record Trial(Version version, Optional<SpecLine> line) {
                         book.reading().readings(),
                         source.bibliography().circumstances(),
                         book.measures());
-        Version tried = new Version(source, resolver.resolve(reading, version.words()));
+        Version tried =
+                new Version(source, resolver.resolve(reading, version.words()), version.putRight());
         Optional<ReadingLine> line = LineCorrections.lineAt(reading, words);
         return new Trial(
                 tried,

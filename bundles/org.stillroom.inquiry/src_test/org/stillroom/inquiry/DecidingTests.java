@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
@@ -15,6 +16,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.stillroom.inquiry.ask.DecisionsInquiry;
+import org.stillroom.inquiry.ask.FindInquiry;
+import org.stillroom.inquiry.ask.LayersInquiry;
 import org.stillroom.model.progress.Progress;
 
 /** Decisions in words: what is meant is found, what cannot be is refused with a remedy. */
@@ -100,6 +103,47 @@ class DecidingTests {
     void aLineIsCorrectedByItsWords() {
         decide("line", "quay.md", "One gill of gin.", 0, "measure", "pint");
         assertEquals(568.26125, millilitres(0), 1e-6);
+    }
+
+    @Test
+    void wordsArePutRightBesideTheFileAndSearchedInBothForms() {
+        decide("words", "quay.md", "Anchor", 0, "reads", "Capstan");
+        Study study = desk.study(Progress.SILENT);
+        assertEquals("Capstan Sling", study.versions().get(0).witness().title());
+        assertTrue(study.versions().get(0).words().contains("Anchor Sling"));
+        for (String words : List.of("anchor", "capstan", "\"capstan sling\"", "title:capstan")) {
+            var found =
+                    new FindInquiry()
+                            .answer(desk, Arguments.of("query", words), Progress.SILENT)
+                            .json();
+            assertEquals(1, found.at("/hits").size(), words + " in " + found);
+        }
+        var layers =
+                new LayersInquiry()
+                        .answer(
+                                desk,
+                                Arguments.of("source", "quay.md", "layer", "right"),
+                                Progress.SILENT)
+                        .json();
+        assertEquals("Anchor", layers.at("/putRight/0/printed").asText());
+        assertEquals("# Capstan Sling", layers.at("/lines/0").asText());
+        desk.undo();
+        assertEquals(
+                "Anchor Sling", desk.study(Progress.SILENT).versions().get(0).witness().title());
+    }
+
+    @Test
+    void aSourceThatIsNotThereHasNoLayers() {
+        InquiryException e =
+                assertThrows(
+                        InquiryException.class,
+                        () ->
+                                new LayersInquiry()
+                                        .answer(
+                                                desk,
+                                                Arguments.of("source", "qay.md"),
+                                                Progress.SILENT));
+        assertTrue(e.remedy().contains("quay.md"), e.remedy());
     }
 
     @Test

@@ -3,6 +3,7 @@ package org.stillroom.reading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.stillroom.ingredients.Thesaurus;
 import org.stillroom.measures.knowledge.MeasureWords;
 import org.stillroom.model.assertion.Assertion;
@@ -15,16 +16,18 @@ import org.stillroom.model.source.Circumstances;
 import org.stillroom.model.source.Source;
 import org.stillroom.model.source.Witness;
 import org.stillroom.model.text.EditedText;
+import org.stillroom.model.text.LayeredText;
 import org.stillroom.model.text.SourceText;
-import org.stillroom.model.text.Span;
 import org.stillroom.reading.anchor.Decided;
 import org.stillroom.reading.anchor.LineCorrections;
 import org.stillroom.reading.anchor.Readings;
 import org.stillroom.reading.anchor.Unplaced;
+import org.stillroom.reading.anchor.WordCorrection;
 import org.stillroom.reading.cut.BookCutter;
 import org.stillroom.reading.cut.Cut;
 import org.stillroom.reading.cut.CutCorrections;
 import org.stillroom.reading.cut.Furniture;
+import org.stillroom.reading.cut.LayeredCut;
 import org.stillroom.reading.genre.GenreTeller;
 import org.stillroom.reading.grammar.RecipeReader;
 import org.stillroom.reading.idiom.Idioms;
@@ -35,7 +38,7 @@ import org.stillroom.reading.table.OwnTableFinder;
 
 /**
  * Reads a source: cuts it into recipes, reads each, follows references between them, and carries out
- * what a person decided about cuts, lines and the idiom of a book.
+ * what a person decided about words, cuts, lines and the idiom of a book.
  *
  * <p>Immutable, and safe for several threads at once. The same source and decisions give the same
  * reading.
@@ -81,7 +84,9 @@ public final class Reader {
         List<Unplaced> unplaced = new ArrayList<>();
         Decided decided = Decided.about(source, decisions);
         Idioms idioms = Idioms.of(decided);
-        Cut first = cutter.cut(source);
+        List<WordCorrection> putRight = WordCorrection.of(decided, unplaced);
+        List<EditedText.Edit> edits = putRight.stream().map(WordCorrection::edit).toList();
+        Cut first = LayeredCut.cut(cutter, source, LayeredText.of(source.text()).under(edits));
         OwnTableFinder.Found table = tables.find(source, first);
         List<OwnStatement> told = table.statements();
         Cut untabled = OwnTableCut.apply(first, told, source.text());
@@ -90,7 +95,8 @@ public final class Reader {
         progress.check();
         progress.begin("Reading " + source.bibliography().title(), cut.witnesses().size());
         SourceText blank = OwnTableCut.blank(Furniture.blank(source.text()), own);
-        EditedText plain = idioms.respelled(blank);
+        LayeredText right = LayeredText.of(blank).under(edits);
+        LayeredText plain = right.under(idioms.respellings(right.text()));
         Circumstances where = source.bibliography().circumstances();
         List<Reading> readings = new ArrayList<>(cut.witnesses().size());
         for (Witness witness : cut.witnesses()) {
@@ -102,10 +108,10 @@ public final class Reader {
             }
         }
         List<Reading> corrected = LineCorrections.apply(readings, source, decided, unplaced);
-        List<Reading> linked = link(corrected, source);
+        List<Reading> linked = link(corrected, source, LayeredText.of(source.text()).under(edits));
         List<Problem> problems = new ArrayList<>(table.problems());
         unplaced.forEach(u -> problems.add(u.problem()));
-        return new BookReading(source, cut.sections(), linked, own, unplaced, problems);
+        return new BookReading(source, cut.sections(), linked, own, putRight, unplaced, problems);
     }
 
     /** Rows that a person cut into a recipe are part of that recipe. */
@@ -139,30 +145,39 @@ public final class Reader {
         Cut cut = cutter.cut(source);
         Witness witness =
                 cut.witnesses().size() == 1 ? cut.witnesses().get(0) : Witnesses.whole(source);
-        EditedText plain = EditedText.of(source.text(), List.of());
+        LayeredText plain = LayeredText.of(source.text());
         Reading reading = recipe(source.text(), plain, witness, where);
-        return link(List.of(reading), source).get(0);
+        return link(List.of(reading), source, plain).get(0);
     }
 
-    private List<Reading> link(List<Reading> readings, Source source) {
+    /** References are followed in the words put right, where titles and numbers are right too. */
+    private List<Reading> link(List<Reading> readings, Source source, LayeredText words) {
         Circumstances where = source.bibliography().circumstances();
-        return References.resolve(
-                readings, source.text(), phrase -> grammar.readLine(phrase, where));
+        Function<String, List<ReadingLine>> reader = phrase -> grammar.readLine(phrase, where);
+        if (words.isBare()) {
+            return References.resolve(readings, source.text(), reader);
+        }
+        List<Reading> there =
+                readings.stream().map(r -> Readings.over(r, words::toTop, words.text())).toList();
+        return References.resolve(there, words.text(), reader).stream()
+                .map(r -> Readings.over(r, words::toBottom, source.text()))
+                .toList();
     }
 
     private Reading recipe(
-            SourceText text, EditedText plain, Witness witness, Circumstances where) {
-        Reading r = grammar.read(plain.text(), respelled(witness, plain), where);
-        boolean edited = !plain.edits().isEmpty();
-        Reading placed = edited ? Readings.placed(r, plain::toBase) : r;
+            SourceText text, LayeredText plain, Witness witness, Circumstances where) {
+        boolean edited = !plain.isBare();
+        Witness there = edited ? LayeredCut.placed(witness, plain::toTop) : witness;
+        Reading r = grammar.read(plain.text(), there, where);
+        Reading placed = edited ? Readings.placed(r, plain::toBottom) : r;
         boolean same = !edited && plain.text() == text;
         List<ReadingLine> lines =
                 same
                         ? placed.lines()
-                        : placed.lines().stream().map(l -> asPrinted(l, text)).toList();
+                        : placed.lines().stream().map(l -> Readings.worded(l, text)).toList();
         return new Reading(
                 witness,
-                genres.tell(witness.title(), text.slice(witness.body())),
+                genres.tell(witness.title(), plain.text().slice(there.body())),
                 lines,
                 placed.inherited(),
                 placed.steps(),
@@ -172,35 +187,5 @@ public final class Reader {
                 placed.temperature(),
                 placed.doubts(),
                 placed.confidence());
-    }
-
-    private static Witness respelled(Witness w, EditedText plain) {
-        return plain.edits().isEmpty()
-                ? w
-                : new Witness(
-                        w.source(),
-                        w.ordinal(),
-                        w.number(),
-                        w.title(),
-                        plain.toEdited(w.titleSpan()),
-                        plain.toEdited(w.span()),
-                        plain.toEdited(w.body()),
-                        w.page());
-    }
-
-    /** Returns a line with its words as the page has them, page numbers inside them included. */
-    private static ReadingLine asPrinted(ReadingLine line, SourceText text) {
-        Span span = line.span();
-        return new ReadingLine(
-                span.end() <= text.length() ? text.slice(span) : line.text(),
-                span,
-                line.kind(),
-                line.amount(),
-                line.measure(),
-                line.size(),
-                line.ingredient(),
-                line.amountSpan(),
-                line.confidence(),
-                line.alternatives().stream().map(a -> asPrinted(a, text)).toList());
     }
 }

@@ -1,5 +1,6 @@
 package org.stillroom.search;
 
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.apache.lucene.document.Document;
@@ -15,6 +16,8 @@ import org.stillroom.model.source.Bibliography;
 import org.stillroom.model.source.Source;
 import org.stillroom.model.spec.SpecLine;
 import org.stillroom.model.spec.Version;
+import org.stillroom.model.text.EditedText;
+import org.stillroom.search.analysis.PutRightWords;
 
 /** Turns a version into what the index holds of it. */
 final class VersionDocument {
@@ -36,7 +39,7 @@ final class VersionDocument {
         document.add(new StringField(Fields.ID, version.id(), Field.Store.YES));
         document.add(new StringField(Fields.SOURCE_ID, source.id(), Field.Store.YES));
         document.add(new StoredField(Fields.START, version.witness().span().start()));
-        document.add(new Field(Fields.WORDS, version.words(), WORDS));
+        document.add(words(version));
         document.add(new TextField(Fields.TITLE, version.witness().title(), Field.Store.NO));
         document.add(new StoredField(Fields.TITLE_STORED, version.witness().title()));
         bibliography(document, source);
@@ -45,6 +48,18 @@ final class VersionDocument {
         version.reading().vessels().forEach(v -> vessels.add(v.word()));
         vessels.forEach(v -> add(document, Fields.VESSEL, v, v));
         return document;
+    }
+
+    private static Field words(Version version) {
+        if (version.putRight().isEmpty()) {
+            return new Field(Fields.WORDS, version.words(), WORDS);
+        }
+        int start = version.witness().span().start();
+        List<EditedText.Edit> edits =
+                version.putRight().stream()
+                        .map(e -> new EditedText.Edit(e.span().shift(-start), e.words()))
+                        .toList();
+        return new Field(Fields.WORDS, PutRightWords.over(version.words(), edits), WORDS);
     }
 
     private static void bibliography(Document document, Source source) {

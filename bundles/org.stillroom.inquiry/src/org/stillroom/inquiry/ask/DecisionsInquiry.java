@@ -34,7 +34,9 @@ public final class DecisionsInquiry implements Inquiry {
             List.of(
                     Parameter.option("source", Kind.TEXT, "only those about this source"),
                     Parameter.option(
-                            "kind", Kind.TEXT, "only these: system, sense, line, cut or drink"),
+                            "kind",
+                            Kind.TEXT,
+                            "only these: words, line, cut, system, sense or drink"),
                     Parameter.option("standing", Kind.FLAG, "only those that stand"));
 
     @Override

@@ -19,6 +19,7 @@ import org.stillroom.inquiry.Parameter.Kind;
 import org.stillroom.inquiry.Study;
 import org.stillroom.model.progress.Progress;
 import org.stillroom.model.source.Source;
+import org.stillroom.reading.anchor.WordCorrection;
 import org.stillroom.reading.misprint.Misprint;
 import org.stillroom.reading.misprint.MisprintFinder;
 import org.stillroom.reading.misprint.Words;
@@ -57,10 +58,11 @@ public final class MisprintsInquiry implements Inquiry {
         List<List<String>> rows = new ArrayList<>();
         List<String> targets = new ArrayList<>();
         ArrayNode json = Json.array();
-        for (Source source : study.books().stream().map(BookStudy::source).toList()) {
+        for (BookStudy book : study.books()) {
             progress.check();
+            Source source = book.source();
             if (arguments.text("source").map(source.id()::equals).orElse(true)) {
-                for (Misprint m : finder.find(source.text())) {
+                for (Misprint m : open(book, finder.find(source.text()))) {
                     rows.add(row(source, m));
                     targets.add(source.id());
                     json.add(json(source, m));
@@ -82,6 +84,14 @@ public final class MisprintsInquiry implements Inquiry {
         return new Answer("Misprints in " + study.title(), blocks, answer, study.problems());
     }
 
+    /** Leaves out what a person has put right already. */
+    private static List<Misprint> open(BookStudy book, List<Misprint> found) {
+        List<WordCorrection> putRight = book.reading().putRight();
+        return found.stream()
+                .filter(m -> putRight.stream().noneMatch(c -> c.span().overlaps(m.span())))
+                .toList();
+    }
+
     private static Words words(Study study) {
         Thesaurus thesaurus = study.knowledge().thesaurus();
         List<String> names =
@@ -99,8 +109,8 @@ public final class MisprintsInquiry implements Inquiry {
             return "No word looks damaged.";
         }
         return (found == 1 ? "1 word looks" : found + " words look")
-                + " damaged. Each is a proposal: look at the page, and put the transcription right in"
-                + " its own file.";
+                + " damaged. Each is a proposal: look at the page. “decide words” and “Put the words"
+                + " right” on the page put them right beside the file, which stays as it is.";
     }
 
     private static List<String> row(Source source, Misprint m) {

@@ -65,7 +65,7 @@ record Traits(
                 List.copyOf(ingredients),
                 bases,
                 Shingles.ofCharacters(body),
-                Names.named(version.words(), authors),
+                Names.named(version.wordsPutRight(), authors),
                 Names.author(version.source()),
                 keys(version, call));
     }

@@ -100,7 +100,7 @@ public record Text(
                         .map(Reference::chain)
                         .map(Set::copyOf)
                         .orElse(Set.of()),
-                words(version.words()),
+                words(version.wordsPutRight()),
                 Names.author(version.source()));
     }
 

@@ -9,10 +9,13 @@ import org.stillroom.model.reading.Ingredient;
 import org.stillroom.model.reading.LineKind;
 import org.stillroom.model.reading.Reading;
 import org.stillroom.model.reading.ReadingLine;
+import org.stillroom.model.reading.Reference;
 import org.stillroom.model.reading.Serves;
 import org.stillroom.model.reading.Step;
 import org.stillroom.model.reading.Vessel;
+import org.stillroom.model.text.SourceText;
 import org.stillroom.model.text.Span;
+import org.stillroom.reading.cut.LayeredCut;
 import org.stillroom.reading.grammar.DoubtsOfShares;
 
 /** Makes readings of readings: with other lines, or with their words at other places. */
@@ -110,6 +113,63 @@ public final class Readings {
                         .map(d -> new Doubt(d.reason(), place.apply(d.span()), d.weight()))
                         .toList(),
                 r.confidence());
+    }
+
+    /**
+     * Returns a reading as it stands in a text that is another layer of its own: every place moved,
+     * and the lines with the words of that text.
+     */
+    public static Reading over(Reading r, UnaryOperator<Span> place, SourceText text) {
+        Reading moved = placed(r, place);
+        return new Reading(
+                LayeredCut.placed(r.witness(), place),
+                moved.genre(),
+                moved.lines().stream().map(l -> worded(l, text)).toList(),
+                moved.inherited().stream().map(l -> worded(placed(l, place), text)).toList(),
+                moved.steps(),
+                moved.vessels(),
+                moved.serves(),
+                moved.reference().map(f -> over(f, place, text)),
+                moved.temperature(),
+                moved.doubts(),
+                moved.confidence());
+    }
+
+    private static Reference over(Reference f, UnaryOperator<Span> place, SourceText text) {
+        Span span = place.apply(f.span());
+        List<Reference.Edit> edits = f.edits().stream().map(e -> over(e, place, text)).toList();
+        return new Reference(text.slice(span), span, f.target(), f.chain(), edits, f.confidence());
+    }
+
+    private static Reference.Edit over(
+            Reference.Edit edit, UnaryOperator<Span> place, SourceText text) {
+        return switch (edit) {
+            case Reference.Edit.Add add ->
+                    new Reference.Edit.Add(worded(placed(add.line(), place), text));
+            case Reference.Edit.Change change ->
+                    new Reference.Edit.Change(
+                            change.ingredient(),
+                            change.words(),
+                            change.line().map(l -> worded(placed(l, place), text)));
+            case Reference.Edit.Replace replace -> replace;
+            case Reference.Edit.Remove remove -> remove;
+        };
+    }
+
+    /** Returns a line with its words as a text has them. */
+    public static ReadingLine worded(ReadingLine line, SourceText text) {
+        Span span = line.span();
+        return new ReadingLine(
+                span.end() <= text.length() ? text.slice(span) : line.text(),
+                span,
+                line.kind(),
+                line.amount(),
+                line.measure(),
+                line.size(),
+                line.ingredient(),
+                line.amountSpan(),
+                line.confidence(),
+                line.alternatives().stream().map(a -> worded(a, text)).toList());
     }
 
     private static ReadingLine placed(ReadingLine l, UnaryOperator<Span> place) {

@@ -41,6 +41,11 @@ final class Judge {
                             + "|^the [a-z ]{3,30} takes the place\\b"
                             + "|^(?:to make|take|put|mix|omit|pour|squeeze|beat|boil|break|dissolve|steep) ");
 
+    private static final Pattern SENDS =
+            Pattern.compile(
+                    "(?i)^(?:made|mixed|prepared|proceed|the same|same|just|exactly|precisely|as|like|do\\.|ditto)"
+                            + "\\b.* (?:as|like|with|but|for|only|using|instead|in place)\\b");
+
     private static final Pattern ADDRESS = Pattern.compile("\\b(?:Mrs?|Dr|Messrs|Capt)\\.\\s*$");
 
     private final Structure structure;
@@ -119,7 +124,8 @@ final class Judge {
             Head over = head(units, above);
             boolean taken = gone.contains(above);
             boolean firmer = habit(habits.get(over.style())) > 1 + habit(habits.get(own.style()));
-            if (!taken && !own.listed && firmer) {
+            boolean sends = over.place == Head.Place.MARKED && sendsOn(units.get(i));
+            if (!taken && !own.listed && (firmer || sends)) {
                 gone.add(i);
             }
         }
@@ -127,6 +133,12 @@ final class Judge {
             units.set(i, asBody(units.get(i)));
         }
         heads.removeAll(gone);
+    }
+
+    /** Tells whether a line under a heading of the file says how another recipe is changed. */
+    private boolean sendsOn(Unit unit) {
+        String line = structure.text().substring(unit.start(), unit.end()).strip();
+        return line.endsWith(".") && SENDS.matcher(line).find();
     }
 
     private Unit asBody(Unit unit) {
@@ -320,7 +332,7 @@ final class Judge {
                     case LEAD_IN -> -0.5;
                 };
         if (at == 0 && !head.listed) {
-            points -= 5;
+            points -= opensWithRecipe(head) ? 1 : 5;
         }
         if (structure.isOther(head.start)) {
             points -= 20;
@@ -347,6 +359,12 @@ final class Judge {
             points -= 3;
         }
         return points;
+    }
+
+    /** The first line is the book's title, unless amounts stand right under it. */
+    private static boolean opensWithRecipe(Head head) {
+        BodyScore body = head.body;
+        return body.value() >= BodyScore.RECIPE && body.amounts() >= (body.verbs() > 0 ? 2 : 3);
     }
 
     /** Tells whether the nearest heading above, among the few units before, opens advertisements. */

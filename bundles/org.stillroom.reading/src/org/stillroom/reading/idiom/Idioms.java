@@ -57,8 +57,8 @@ public record Idioms(List<Idiom> all) {
         return result;
     }
 
-    /** Returns a text in which words that stand for others are spelled out for the reader. */
-    public EditedText respelled(SourceText plain) {
+    /** Returns the edits of a text that spell out, for the reader, words that stand for others. */
+    public List<EditedText.Edit> respellings(SourceText plain) {
         List<EditedText.Edit> edits = new ArrayList<>();
         on(Idiom.On.WORDS).forEach(i -> edits.addAll(edits(plain, i)));
         edits.sort(Comparator.comparing(EditedText.Edit::span));
@@ -69,7 +69,7 @@ public record Idioms(List<Idiom> all) {
                 apart.add(edit);
             }
         }
-        return EditedText.of(plain, apart);
+        return apart;
     }
 
     private static List<EditedText.Edit> edits(SourceText plain, Idiom idiom) {

@@ -3,6 +3,7 @@ package org.stillroom.workbench.library;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.stillroom.inquiry.BookStudy;
 import org.stillroom.model.reading.Doubt;
 import org.stillroom.model.reading.Ingredient;
 import org.stillroom.model.reading.ReadingLine;
@@ -13,6 +14,7 @@ import org.stillroom.model.spec.Version;
 import org.stillroom.model.text.Folding;
 import org.stillroom.model.text.SourceText;
 import org.stillroom.model.text.Span;
+import org.stillroom.reading.anchor.WordCorrection;
 import org.stillroom.workbench.Ink;
 
 /**
@@ -24,6 +26,7 @@ import org.stillroom.workbench.Ink;
  * @param shown the recipe that the page is about, if the source has one
  * @param neighbours every recipe of the source that the stretch touches, in order
  * @param marks what was read in them, in order
+ * @param putRight words of the source that a person put right
  */
 record MarkedPage(
         String words,
@@ -31,7 +34,8 @@ record MarkedPage(
         Source source,
         Optional<Version> shown,
         List<Version> neighbours,
-        List<Mark> marks) {
+        List<Mark> marks,
+        List<WordCorrection> putRight) {
     /** Code points before and after a recipe that are shown with it. */
     private static final int AROUND = 1_800;
 
@@ -52,30 +56,37 @@ record MarkedPage(
     MarkedPage {
         neighbours = List.copyOf(neighbours);
         marks = List.copyOf(marks);
+        putRight = List.copyOf(putRight);
     }
 
     /** Returns the page of a source around some words that stand in no recipe. */
-    static MarkedPage around(Source source, Span words, List<Version> all) {
-        return of(source, Optional.empty(), all, around(source.text(), words));
+    static MarkedPage around(BookStudy book, Span words) {
+        return of(book, Optional.empty(), around(book.source().text(), words));
     }
 
     /** Returns the page of a source at one of its recipes. */
-    static MarkedPage of(Source source, Optional<Version> shown, List<Version> all) {
-        SourceText text = source.text();
+    static MarkedPage of(BookStudy book, Optional<Version> shown) {
+        SourceText text = book.source().text();
         Span stretch =
                 shown.map(v -> around(text, v.witness().span())).orElseGet(() -> beginning(text));
-        return of(source, shown, all, stretch);
+        return of(book, shown, stretch);
     }
 
-    private static MarkedPage of(
-            Source source, Optional<Version> shown, List<Version> all, Span stretch) {
+    private static MarkedPage of(BookStudy book, Optional<Version> shown, Span stretch) {
+        Source source = book.source();
         SourceText text = source.text();
         List<Version> touched =
-                all.stream().filter(v -> v.witness().span().overlaps(stretch)).toList();
+                book.versions().stream().filter(v -> v.witness().span().overlaps(stretch)).toList();
         Marker marker = new Marker(text, stretch);
         touched.forEach(marker::mark);
         return new MarkedPage(
-                text.slice(stretch), stretch.start(), source, shown, touched, marker.marks());
+                text.slice(stretch),
+                stretch.start(),
+                source,
+                shown,
+                touched,
+                marker.marks(),
+                book.reading().putRight());
     }
 
     private static Span around(SourceText text, Span recipe) {
@@ -102,6 +113,11 @@ record MarkedPage(
     /** Returns the recipe that holds a place of the source. */
     Optional<Version> recipe(Span span) {
         return neighbours.stream().filter(v -> v.witness().span().contains(span)).findFirst();
+    }
+
+    /** Returns the words put right at characters of the stretch, if there are any. */
+    Optional<WordCorrection> putRight(Span span) {
+        return putRight.stream().filter(c -> c.span().overlaps(span)).findFirst();
     }
 
     private int end() {

@@ -2,6 +2,8 @@ package org.stillroom.workbench.library;
 
 import java.util.Map;
 import java.util.Optional;
+import org.eclipse.jface.dialogs.InputDialog;
+import org.eclipse.jface.window.Window;
 import org.eclipse.swt.widgets.Shell;
 import org.stillroom.inquiry.Study;
 import org.stillroom.inquiry.Trial;
@@ -12,6 +14,7 @@ import org.stillroom.model.spec.Version;
 import org.stillroom.model.text.Anchor;
 import org.stillroom.model.text.Span;
 import org.stillroom.reading.anchor.LineCorrections;
+import org.stillroom.reading.anchor.WordCorrection;
 import org.stillroom.workbench.Decider;
 import org.stillroom.workbench.Lane;
 import org.stillroom.workbench.OpenLibrary;
@@ -104,6 +107,48 @@ final class PageCorrections {
             save(recipe.orElseThrow().source(), line.get(), Map.of("action", action));
         } else {
             work.say("No ingredient is read at these words.");
+        }
+    }
+
+    /**
+     * Asks for the right words in the place of the selected ones, or of the word at the caret.
+     *
+     * <p>Words put right before are put right anew; the words as they stand in the file take the
+     * correction back.
+     */
+    void putRight() {
+        Optional<Span> span = words.selection().or(words::wordAtCaret);
+        if (span.isEmpty() || page.isEmpty()) {
+            work.say("Select the words first: drag over them, or hold Shift and use the arrows.");
+            return;
+        }
+        Source source = page.get().source();
+        Optional<WordCorrection> before = page.get().putRight(span.get());
+        Span at = before.map(WordCorrection::span).orElse(span.get());
+        String printed = source.text().slice(at);
+        words.select(at);
+        InputDialog dialog =
+                new InputDialog(
+                        words.control().getShell(),
+                        "Put the words right",
+                        "In the file, which stays as it is: “" + printed + "”. Right is:",
+                        before.map(WordCorrection::reads).orElse(printed),
+                        null);
+        if (dialog.open() == Window.OK) {
+            putRight(source, at, before, dialog.getValue().strip());
+        }
+    }
+
+    private void putRight(Source source, Span at, Optional<WordCorrection> before, String right) {
+        boolean same = right.equals(source.text().slice(at));
+        Map<String, String> values = Map.of(WordCorrection.READS, right);
+        if (before.isPresent() && same) {
+            decider.takeBack(before.get().decision());
+        } else if (before.isPresent()) {
+            decider.replace(before.get().decision(), values);
+        } else if (!same) {
+            Anchor anchor = Anchor.of(source.text(), at);
+            decider.decide(WordCorrection.KIND, source.id(), Optional.of(anchor), values);
         }
     }
 

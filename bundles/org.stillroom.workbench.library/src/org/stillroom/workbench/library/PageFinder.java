@@ -15,12 +15,7 @@ final class PageFinder {
         Optional<Version> version = study.version(id);
         Optional<BookStudy> book =
                 version.map(v -> v.source().id()).or(() -> Optional.of(id)).flatMap(study::book);
-        return book.map(
-                b ->
-                        MarkedPage.of(
-                                b.source(),
-                                version.or(() -> b.versions().stream().findFirst()),
-                                b.versions()));
+        return book.map(b -> MarkedPage.of(b, version.or(() -> b.versions().stream().findFirst())));
     }
 
     /** Finds the page that shows words of a source: at their recipe, or around them. */
@@ -40,8 +35,6 @@ final class PageFinder {
                                         book.versions().stream()
                                                 .filter(v -> v.witness().span().contains(inside))
                                                 .findFirst());
-        return recipe.isPresent()
-                ? MarkedPage.of(book.source(), recipe, book.versions())
-                : MarkedPage.around(book.source(), inside, book.versions());
+        return recipe.isPresent() ? MarkedPage.of(book, recipe) : MarkedPage.around(book, inside);
     }
 }

@@ -18,6 +18,7 @@ final class PageMenu {
                 menu,
                 "This is not part of the recipe\tCtrl+Shift+X",
                 () -> corrections.line("remove"));
+        item(menu, "Put the words right…\tCtrl+Shift+W", corrections::putRight);
         new MenuItem(menu, SWT.SEPARATOR);
         item(menu, "A recipe begins here\tCtrl+Shift+B", () -> corrections.cut("split"));
         item(menu, "The recipe ends here\tCtrl+Shift+E", () -> corrections.cut("end"));

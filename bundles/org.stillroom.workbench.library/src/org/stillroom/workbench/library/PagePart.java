@@ -106,6 +106,7 @@ public final class PagePart {
         GridDataFactory.fillDefaults().grab(true, true).applyTo(words.control());
         words.onMeet(this::meet);
         words.onOpen(this::open);
+        words.onPutRight(right -> work.say(PageText.words(right) + "."));
         corrections = new PageCorrections(words, library, decider, work);
         words.onChosen(corrections::correct);
         PageMenu.on(words.control(), corrections);

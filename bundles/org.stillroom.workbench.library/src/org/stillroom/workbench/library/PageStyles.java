@@ -9,6 +9,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyleRange;
 import org.stillroom.model.spec.Version;
 import org.stillroom.model.text.Span;
+import org.stillroom.reading.anchor.WordCorrection;
 import org.stillroom.workbench.Ink;
 
 /**
@@ -23,6 +24,7 @@ final class PageStyles {
     private static final int TITLE = 1 << 10;
     private static final int BESIDE = 1 << 11;
     private static final int FAINT = 1 << 12;
+    private static final int PUT_RIGHT = 1 << 13;
     private static final int USE = 0xFF;
 
     /** Marks of Markdown, which belong to the file and not to the print. */
@@ -51,6 +53,9 @@ final class PageStyles {
         Matcher marks = FILE_MARKS.matcher(page.words());
         while (marks.find()) {
             add(marks.start(), marks.end(), FAINT);
+        }
+        for (WordCorrection right : page.putRight()) {
+            page.characters(right.span()).ifPresent(c -> add(c[0], c[1], PUT_RIGHT));
         }
         for (Span span : lit) {
             page.characters(span).ifPresent(c -> add(c[0], c[1], LIT));
@@ -114,6 +119,10 @@ final class PageStyles {
         if ((look & DOUBTFUL) != 0) {
             range.borderStyle = SWT.BORDER_DOT;
             range.borderColor = ink.colour(Ink.Use.DOUBT);
+        }
+        if ((look & PUT_RIGHT) != 0) {
+            range.strikeout = true;
+            range.strikeoutColor = ink.colour(Ink.Use.DOUBT);
         }
         if ((look & LIT) != 0) {
             range.background = ink.colour(Ink.Use.LIT);

@@ -11,6 +11,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import org.stillroom.model.spec.Version;
 import org.stillroom.model.text.Span;
+import org.stillroom.reading.anchor.WordCorrection;
 import org.stillroom.workbench.Ink;
 import org.stillroom.workbench.widgets.Names;
 
@@ -28,6 +29,7 @@ final class PageText {
     private List<Span> lit = List.of();
     private Consumer<MarkedPage.Mark> met = mark -> {};
     private Consumer<MarkedPage.Mark> opened = mark -> {};
+    private Consumer<WordCorrection> told = right -> {};
     private Runnable chosen = () -> {};
     private boolean quiet;
 
@@ -58,6 +60,11 @@ final class PageText {
     /** Calls the consumer when a mark is opened by Enter or a click. */
     void onOpen(Consumer<MarkedPage.Mark> consumer) {
         opened = consumer;
+    }
+
+    /** Calls the consumer when the caret comes to words that were put right. */
+    void onPutRight(Consumer<WordCorrection> consumer) {
+        told = consumer;
     }
 
     /** Runs the action when Enter is pressed on selected words. */
@@ -183,6 +190,39 @@ final class PageText {
                 text.getDisplay()
                         .getSystemCursor(mark.isPresent() ? SWT.CURSOR_HAND : SWT.CURSOR_IBEAM));
         mark.ifPresent(met);
+        text.setToolTipText(putRight(offset).map(PageText::words).orElse(null));
+    }
+
+    private Optional<WordCorrection> putRight(int offset) {
+        boolean on = offset >= 0 && offset < text.getCharCount();
+        return on ? page.flatMap(p -> p.putRight(p.span(offset, offset + 1))) : Optional.empty();
+    }
+
+    /** Says what words were put right as, by whom and when. */
+    static String words(WordCorrection right) {
+        String by = right.decision().by().isBlank() ? "" : " by " + right.decision().by();
+        return "Put right as “"
+                + right.reads()
+                + "”"
+                + by
+                + ", "
+                + right.decision().at().split("T")[0];
+    }
+
+    /** Returns the word at the caret, without its punctuation. */
+    Optional<Span> wordAtCaret() {
+        String words = text.getText();
+        int from = text.getCaretOffset();
+        int to = from;
+        while (from > 0 && Character.isLetterOrDigit(words.charAt(from - 1))) {
+            from--;
+        }
+        while (to < words.length() && Character.isLetterOrDigit(words.charAt(to))) {
+            to++;
+        }
+        int start = from;
+        int end = to;
+        return from < to ? page.map(p -> p.span(start, end)) : Optional.empty();
     }
 
     private void click(Event event) {
@@ -195,6 +235,7 @@ final class PageText {
     private void meet(int offset) {
         if (!quiet) {
             at(offset).ifPresent(met);
+            putRight(offset).ifPresent(told);
         }
     }
 

@@ -20,7 +20,9 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
+import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -204,6 +206,42 @@ class CorrectionTests {
         window.command("org.stillroom.workbench.command.redo", Map.of());
         window.rest();
         assertEquals("teaspoon", line("Anchor Sling", 0).measure());
+    }
+
+    /** Answers the question for the right words. */
+    private void putRight(String right) {
+        window.start("org.stillroom.command.right", Map.of());
+        window.until("the question is asked", () -> window.shells().size() > 1);
+        window.rest();
+        window.screenshot("put-right-" + (right.equals("rum") ? "back" : "question"));
+        window.run(
+                () -> {
+                    Shell asked = window.shells().getLast();
+                    window.controls().stream()
+                            .filter(c -> c instanceof Text && c.getShell() == asked)
+                            .map(Text.class::cast)
+                            .filter(Text::getEditable)
+                            .forEach(t -> t.setText(right));
+                    asked.getDefaultButton().notifyListeners(SWT.Selection, null);
+                });
+        window.until("it is answered", () -> window.shells().size() == 1);
+        window.rest();
+    }
+
+    @Test
+    void wordsArePutRightBesideTheFile() throws IOException {
+        byte[] before = Files.readAllBytes(file);
+        page("Keel Fizz");
+        select("rum");
+        putRight("gin");
+        assertEquals("gin", line("Keel Fizz", 1).ingredientName());
+        assertEquals("1 wineglass rum", line("Keel Fizz", 1).text());
+        assertTrue(menu("undo").startsWith("Undo: “rum” put right as “gin”"), menu("undo"));
+        shoot("words-put-right");
+        select("rum");
+        putRight("rum");
+        assertEquals("rum", line("Keel Fizz", 1).ingredientName());
+        assertArrayEquals(before, Files.readAllBytes(file));
     }
 
     @Test
