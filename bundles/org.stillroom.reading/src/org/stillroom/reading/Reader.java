@@ -167,7 +167,7 @@ public final class Reader {
     private Reading recipe(
             SourceText text, LayeredText plain, Witness witness, Circumstances where) {
         boolean edited = !plain.isBare();
-        Witness there = edited ? LayeredCut.placed(witness, plain::toTop) : witness;
+        Witness there = edited ? Readings.placed(witness, plain::toTop) : witness;
         Reading r = grammar.read(plain.text(), there, where);
         Reading placed = edited ? Readings.placed(r, plain::toBottom) : r;
         boolean same = !edited && plain.text() == text;

@@ -13,9 +13,9 @@ import org.stillroom.model.reading.Reference;
 import org.stillroom.model.reading.Serves;
 import org.stillroom.model.reading.Step;
 import org.stillroom.model.reading.Vessel;
+import org.stillroom.model.source.Witness;
 import org.stillroom.model.text.SourceText;
 import org.stillroom.model.text.Span;
-import org.stillroom.reading.cut.LayeredCut;
 import org.stillroom.reading.grammar.DoubtsOfShares;
 
 /** Makes readings of readings: with other lines, or with their words at other places. */
@@ -115,6 +115,19 @@ public final class Readings {
                 r.confidence());
     }
 
+    /** Returns a witness whose words stand elsewhere. */
+    public static Witness placed(Witness w, UnaryOperator<Span> place) {
+        return new Witness(
+                w.source(),
+                w.ordinal(),
+                w.number(),
+                w.title(),
+                place.apply(w.titleSpan()),
+                place.apply(w.span()),
+                place.apply(w.body()),
+                w.page());
+    }
+
     /**
      * Returns a reading as it stands in a text that is another layer of its own: every place moved,
      * and the lines with the words of that text.
@@ -122,7 +135,7 @@ public final class Readings {
     public static Reading over(Reading r, UnaryOperator<Span> place, SourceText text) {
         Reading moved = placed(r, place);
         return new Reading(
-                LayeredCut.placed(r.witness(), place),
+                placed(r.witness(), place),
                 moved.genre(),
                 moved.lines().stream().map(l -> worded(l, text)).toList(),
                 moved.inherited().stream().map(l -> worded(placed(l, place), text)).toList(),

@@ -1,13 +1,11 @@
 package org.stillroom.reading.cut;
 
 import java.util.List;
-import java.util.function.UnaryOperator;
 import org.stillroom.model.source.Mark;
 import org.stillroom.model.source.Section;
 import org.stillroom.model.source.Source;
-import org.stillroom.model.source.Witness;
 import org.stillroom.model.text.LayeredText;
-import org.stillroom.model.text.Span;
+import org.stillroom.reading.anchor.Readings;
 
 /**
  * Cuts a source by its words put right, and says where the cuts lie in the words of the file.
@@ -32,22 +30,9 @@ public final class LayeredCut {
                         source.id(), source.bibliography(), words.text(), marks, source.digest());
         Cut cut = cutter.cut(right);
         return new Cut(
-                cut.witnesses().stream().map(w -> placed(w, words::toBottom)).toList(),
+                cut.witnesses().stream().map(w -> Readings.placed(w, words::toBottom)).toList(),
                 cut.sections().stream()
                         .map(s -> new Section(s.kind(), words.toBottom(s.span())))
                         .toList());
-    }
-
-    /** Returns a witness whose words stand elsewhere. */
-    public static Witness placed(Witness w, UnaryOperator<Span> place) {
-        return new Witness(
-                w.source(),
-                w.ordinal(),
-                w.number(),
-                w.title(),
-                place.apply(w.titleSpan()),
-                place.apply(w.span()),
-                place.apply(w.body()),
-                w.page());
     }
 }

@@ -195,7 +195,7 @@ class AccessTests {
                                             .map(MenuItem::getText)
                                             .filter(t -> !t.isEmpty())
                                             .toList());
-            assertEquals(8, items.size(), items::toString);
+            assertEquals(9, items.size(), items::toString);
             for (String item : items) {
                 String[] parts = item.split("\t");
                 KeySequence promised = KeySequence.getInstance(parts[1]);

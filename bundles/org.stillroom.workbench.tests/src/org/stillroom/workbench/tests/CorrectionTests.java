@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.eclipse.e4.ui.model.application.MApplication;
 import org.eclipse.e4.ui.model.application.ui.menu.MMenuItem;
 import org.eclipse.e4.ui.workbench.modeling.EModelService;
@@ -210,7 +211,12 @@ class CorrectionTests {
 
     /** Answers the question for the right words. */
     private void putRight(String right) {
-        window.start("org.stillroom.command.right", Map.of());
+        window.get(
+                () -> {
+                    MenuItem item = menuItem("Put the words right…");
+                    item.getDisplay().asyncExec(() -> item.notifyListeners(SWT.Selection, null));
+                    return item;
+                });
         window.until("the question is asked", () -> window.shells().size() > 1);
         window.rest();
         window.screenshot("put-right-" + (right.equals("rum") ? "back" : "question"));
@@ -313,17 +319,18 @@ class CorrectionTests {
     private void choose(String item) {
         window.run(
                 () -> {
-                    Menu menu = window.find(StyledText.class, "Words of the source").getMenu();
-                    for (MenuItem each : menu.getItems()) {
-                        if (each.getText().startsWith(item)) {
-                            each.notifyListeners(
-                                    SWT.Selection, new org.eclipse.swt.widgets.Event());
-                            return;
-                        }
-                    }
-                    throw new AssertionError("No “" + item + "” in the menu");
+                    org.eclipse.swt.widgets.Event event = new org.eclipse.swt.widgets.Event();
+                    menuItem(item).notifyListeners(SWT.Selection, event);
                 });
         window.rest();
+    }
+
+    private MenuItem menuItem(String item) {
+        Menu menu = window.find(StyledText.class, "Words of the source").getMenu();
+        return Stream.of(menu.getItems())
+                .filter(each -> each.getText().startsWith(item))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("No “" + item + "” in the menu"));
     }
 
     @Test
