@@ -9,13 +9,33 @@ final class Slips {
     static final int FAR = 9;
 
     /**
+     * A word with what is needed to compare it.
+     *
+     * @param form the word
+     * @param like its {@link #likeness}
+     * @param letters a bit for each letter of the likeness
+     */
+    record Word(String form, String like, int letters) {
+
+        static Word of(String form) {
+            String like = likeness(form);
+            int letters = 0;
+            for (int i = 0; i < like.length(); i++) {
+                letters |= 1 << (like.charAt(i) & 31);
+            }
+            return new Word(form, like, letters);
+        }
+    }
+
+    /**
      * Returns how many slips lead from one word to another, or {@link #FAR} where more than one
      * would be needed, two in a long word.
-     *
-     * @param a the likeness of {@code printed}
-     * @param b the likeness of {@code meant}
      */
-    static int slips(String printed, String a, String meant, String b) {
+    static int slips(Word one, Word other) {
+        String printed = one.form();
+        String meant = other.form();
+        String a = one.like();
+        String b = other.like();
         int gap = Math.abs(printed.length() - meant.length());
         if (gap > 2 || meant.length() < 4) {
             return FAR;
@@ -27,8 +47,10 @@ final class Slips {
             return FAR;
         }
         int allowed = meant.length() >= 9 ? 2 : 1;
+        // a slip takes at most one letter away and brings another
+        boolean apart = Integer.bitCount(one.letters() ^ other.letters()) > 2 * allowed;
         boolean firstLetter = a.charAt(0) == b.charAt(0) || meant.length() >= 7;
-        if (!firstLetter || gap > allowed) {
+        if (apart || !firstLetter || gap > allowed) {
             return FAR;
         }
         int distance = distance(a, b, allowed);

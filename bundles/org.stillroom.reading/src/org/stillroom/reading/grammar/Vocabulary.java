@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Predicate;
 
 /** The words of one language that the grammar knows, read from a file of rows. */
@@ -17,9 +18,10 @@ final class Vocabulary {
     private static final int LONGEST_MEASURE = 18;
 
     /** A measure with the letters of like shape made one. */
-    private record Shape(String form, String like, String value) {}
+    private record Shape(Slips.Word word, String value) {}
 
-    private final List<Shape> shapes = new ArrayList<>();
+    /** By the length of their forms, so that only words of about one length are compared. */
+    private final Map<Integer, List<Shape>> shapes = new HashMap<>();
 
     private final String language;
     private final Map<String, PhraseTable> classes = new HashMap<>();
@@ -43,7 +45,9 @@ final class Vocabulary {
     private void close() {
         classes.values().forEach(PhraseTable::close);
         longMeasures.forEach(
-                (form, value) -> shapes.add(new Shape(form, Slips.likeness(form), value)));
+                (form, value) ->
+                        shapes.computeIfAbsent(form.length(), n -> new ArrayList<>())
+                                .add(new Shape(Slips.Word.of(form), value)));
     }
 
     private void add(String kind, String form, String value) {
@@ -128,25 +132,30 @@ final class Vocabulary {
         return 0;
     }
 
-    /** Returns the measure that a word with a slip of type or scanning stands for. */
+    /**
+     * Returns the measure that a word with a slip of type or scanning stands for; nothing where two
+     * are as near.
+     */
     Optional<String> nearMeasure(String printed) {
         if (printed.length() > LONGEST_MEASURE) {
             return Optional.empty();
         }
-        String like = Slips.likeness(printed);
+        Slips.Word word = Slips.Word.of(printed);
         int least = Slips.FAR;
-        Optional<String> found = Optional.empty();
-        for (Shape shape : shapes) {
-            int slips = Slips.slips(printed, like, shape.form(), shape.like());
-            boolean other = found.isPresent() && !found.get().equals(shape.value());
-            if (slips < least) {
-                least = slips;
-                found = Optional.of(shape.value());
-            } else if (slips == least && other && least < Slips.FAR) {
-                return Optional.empty();
+        Set<String> nearest = new TreeSet<>();
+        for (int length = printed.length() - 2; length <= printed.length() + 2; length++) {
+            for (Shape shape : shapes.getOrDefault(length, List.of())) {
+                int slips = Slips.slips(word, shape.word());
+                if (slips < least) {
+                    least = slips;
+                    nearest.clear();
+                }
+                if (slips == least && slips < Slips.FAR) {
+                    nearest.add(shape.value());
+                }
             }
         }
-        return found;
+        return nearest.size() == 1 ? nearest.stream().findFirst() : Optional.empty();
     }
 
     /** Tells whether a word occurs anywhere in the vocabulary. */

@@ -3,6 +3,7 @@ package org.stillroom.reading.reference;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -24,8 +25,9 @@ final class MentionFinder {
                     "(season|freeze|strain|garnish|trim|decorate|ornament|finish|bottle|sweeten)"
                             + "(ed)?( it)? (the )?$");
 
-    private static final Pattern SEVERAL =
-            Pattern.compile(
+    private static final Trigger SEVERAL =
+            Trigger.of(
+                    "above foregoing preceding last previous these",
                     "\\b(?:either|any|any one|one|each|half|both|all|one or other)(?: of)? the (?:above|"
                             + "foregoing|preceding|last)(?: recipes| drinks)?\\b(?! one)"
                             + "|\\b(?:the )?(?:two|three|four|five) (?:foregoing|above|last|preceding|previous)\\b"
@@ -38,18 +40,22 @@ final class MentionFinder {
                             + "|\\b(?:same as|made like|made as|as in|see) (\\d{1,4})\\b(?! ?(?:oz|lb))"
                             + "|\\b(?:as|like|from) (\\d{1,4})(?=[,;.]| with| but| using)"
                             + "|^\\((\\d{1,4})\\)");
-    private static final Pattern TITLE =
-            Pattern.compile(
+    private static final Trigger TITLE =
+            Trigger.of(
+                    "same comme wie como igual as like see similar similarly manner lines "
+                            + "fashion style follow everything times",
                     "\\b(?:same (?:way |manner )?as(?: for| in| with)?|comme|wie|como|igual que|as you (?:do|would)|exactly as|just as|as for"
                             + "|as in|as with|like|see|similar(?:ly)? to|manner (?:of|as)|way as|on the lines of|after the (?:manner|fashion|style) of"
                             + "|proceed as|follow|everything in|times|(?:made|make|mix|prepare|prepared"
                             + "|serve) as|in all else as|respects as|as) "
                             + "(?:directed |described )?(?:for |in |with |to )?"
                             + "(?:that of |those of )?(?:the |an? |other |le |la |el |l')*");
-    private static final Pattern LAST_BUT_ONE =
-            Pattern.compile("(the )?(one before (the )?last|last but one|first of these)");
-    private static final Pattern BEFORE =
-            Pattern.compile(
+    private static final Trigger LAST_BUT_ONE =
+            Trigger.of("last first", "(the )?(one before (the )?last|last but one|first of these)");
+    private static final Trigger BEFORE =
+            Trigger.of(
+                    "foregoing preceding above previous last former before supra one "
+                            + "identical same",
                     "\\b(?:as|like|to|from|of|follow|same as|in|with) (?:the |that |directions )*"
                             + "(?:foregoing|preceding|above|previous|last|former|before)"
                             + "(?: one| recipe| receipt| drink| directions)?\\b"
@@ -62,8 +68,11 @@ final class MentionFinder {
                             + "|\\bthe foregoing\\b|\\b(?:as|like) the [a-z]{3,12} one\\b|^identical\\b|\\babove fashion\\b|\\babove recipe\\b");
     private static final Pattern ELSEWHERE =
             Pattern.compile("^(?:edition|chapter|volume|part|book|work|page|table|paragraph)\\b");
-    private static final Pattern SAME =
-            Pattern.compile(
+    private static final Trigger SAME =
+            Trigger.of(
+                    "ditto idem dito do id same manner aforesaid likewise above before "
+                            + "predecessor vide ut eodem comme meme wie ebenso desgleichen dasselbe "
+                            + "mismo como come mutatis otherwise respects similarly",
                     "^(?:ditto|idem|dito)\\b|^(?:do|id)\\.(?=[ ,;]|$)|\\bditto\\b(?=[,.; ]|$)"
                             + "|\\b(?:in )?(?:exactly |precisely |just |much )*(?:the )?same "
                             + "(?:way|manner|fashion|style|potion|sort of drink)\\b|\\bin like manner\\b"
@@ -100,8 +109,9 @@ final class MentionFinder {
             Pattern.compile(
                     "\\b(?:than|called|call it|unlike|not|prefer|call this)(?: an?| the)? ?$");
 
-    private static final Pattern SAME_EARLY =
-            Pattern.compile(
+    private static final Trigger SAME_EARLY =
+            Trigger.of(
+                    "same",
                     "^.{0,30}?\\bsame\\b(?! (?:quantit|amount|weight|proportion|measure|size|bulk|glass"
                             + "|time|water|number|jug|bowl|vessel|of\\b|day|night|lemon|syrup))");
     private static final Pattern SHORT_EDIT =
@@ -167,23 +177,25 @@ final class MentionFinder {
      */
     Optional<Mention> find(String folded, String printed, int from, boolean full) {
         String body = folded.substring(0, Math.min(REACH, folded.length()));
-        return several(body)
+        Set<String> present = Trigger.words(body);
+        return several(body, present)
                 .or(() -> numbered(body, from))
-                .or(() -> titled(body, printed, from))
-                .or(() -> before(body, LAST_BUT_ONE, 2))
-                .or(() -> before(body, BEFORE, 1))
-                .or(() -> before(body, SAME, 1))
+                .or(() -> titled(body, present, printed, from))
+                .or(() -> before(body, present, LAST_BUT_ONE, 2))
+                .or(() -> before(body, present, BEFORE, 1))
+                .or(() -> before(body, present, SAME, 1))
                 .filter(m -> !isAside(body, m))
-                .or(() -> full ? Optional.empty() : hinted(body, folded, printed, from));
+                .or(() -> full ? Optional.empty() : hinted(body, present, folded, printed, from));
     }
 
     /** Slighter signs, which count in a recipe that says little of its own. */
-    private Optional<Mention> hinted(String body, String folded, String printed, int from) {
+    private Optional<Mention> hinted(
+            String body, Set<String> present, String folded, String printed, int from) {
         return lettered(body, from)
                 .or(() -> opening(body, from))
                 .or(() -> loose(body, from))
                 .or(() -> anywhere(body, printed, from))
-                .or(() -> before(body, SAME_EARLY, 1))
+                .or(() -> before(body, present, SAME_EARLY, 1))
                 .filter(m -> !isAside(body, m))
                 .or(() -> editAlone(body, folded.length()))
                 .or(() -> variant(body, folded.length(), from));
@@ -212,9 +224,9 @@ final class MentionFinder {
         return items >= 2;
     }
 
-    private static Optional<Mention> several(String body) {
+    private static Optional<Mention> several(String body, Set<String> present) {
         Matcher m = SEVERAL.matcher(body);
-        return m.find()
+        return SEVERAL.mayMatch(present) && m.find()
                 ? Optional.of(
                         new Mention(
                                 Mention.Kind.SEVERAL,
@@ -258,8 +270,11 @@ final class MentionFinder {
     }
 
     /** A trigger and the longest words after it that are a title, whole before in part. */
-    private Optional<Mention> titled(String body, String printed, int from) {
+    private Optional<Mention> titled(String body, Set<String> present, String printed, int from) {
         Optional<Mention> part = Optional.empty();
+        if (!TITLE.mayMatch(present)) {
+            return part;
+        }
         Matcher m = TITLE.matcher(body);
         while (m.find()) {
             int start = m.start();
@@ -390,8 +405,12 @@ final class MentionFinder {
         return m.find(from) ? Math.min(m.start(), from + 60) : Math.min(body.length(), from + 60);
     }
 
-    private static Optional<Mention> before(String body, Pattern pattern, int back) {
-        Matcher m = pattern.matcher(body);
+    private static Optional<Mention> before(
+            String body, Set<String> present, Trigger trigger, int back) {
+        if (!trigger.mayMatch(present)) {
+            return Optional.empty();
+        }
+        Matcher m = trigger.matcher(body);
         while (m.find()) {
             boolean early = m.start() < 60 || countWords(body) <= SHORT;
             String rest = body.substring(m.end()).stripLeading();

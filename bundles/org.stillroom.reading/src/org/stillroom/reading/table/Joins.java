@@ -11,6 +11,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -57,9 +59,12 @@ final class Joins {
     /** “… is a measure used in mixing; it holds …”. */
     private static final Pattern IT = Pattern.compile("[^.|]{0,90}[;,] ?(?:and )?(it .*)");
 
+    private static final Pattern NO_LETTERS = Pattern.compile("[^\\p{L}]+");
+
     private static final Pattern OF = Pattern.compile("^ (?:of |de |du |d'|von |del )?(?=[a-z])");
 
     private final Map<Join, Pattern> patterns = new EnumMap<>(Join.class);
+    private final Set<String> equal;
 
     /** Reads the joins that the program ships. */
     Joins() {
@@ -73,6 +78,7 @@ final class Joins {
         String about = "(?: (?:" + any(words.remove("about")) + ")){0,2}";
         String mark = "[,;:]? ?(?:" + any(words.remove("next")) + ")";
         String or = ",? ?(?:" + any(words.remove("or")) + "),?" + about;
+        equal = longest(words.get("equal"));
         patterns.put(Join.NEXT, Pattern.compile(mark));
         patterns.put(Join.OR, Pattern.compile(or));
         words.forEach(
@@ -89,6 +95,22 @@ final class Joins {
                 .sorted(Comparator.comparing(String::length).reversed())
                 .map(Pattern::quote)
                 .collect(Collectors.joining("|"));
+    }
+
+    private static Set<String> longest(List<String> phrases) {
+        return phrases.stream()
+                .map(p -> Stream.of(p.split("[ ']")).max(Comparator.comparing(String::length)))
+                .flatMap(Optional::stream)
+                .collect(Collectors.toSet());
+    }
+
+    /**
+     * Tells whether folded words may say that two amounts are the same; a quick look, which passes
+     * over nothing that {@link #between} would find.
+     */
+    boolean mayBeEqual(String folded) {
+        return folded.indexOf('=') >= 0
+                || Stream.of(NO_LETTERS.split(folded)).anyMatch(equal::contains);
     }
 
     /** A join, and the stuff that was named before it. */

@@ -20,6 +20,7 @@ import org.stillroom.measures.phrase.MeasurePhrase;
 import org.stillroom.model.explain.Problem;
 import org.stillroom.model.source.Section;
 import org.stillroom.model.source.Source;
+import org.stillroom.model.source.Witness;
 import org.stillroom.model.text.FoldedText;
 import org.stillroom.model.text.Folding;
 import org.stillroom.model.text.SourceText;
@@ -107,6 +108,8 @@ public final class OwnTableFinder {
         private final SourceText text;
         private final Cut cut;
         private final Pages pages;
+        private final Stretches recipes;
+        private final Stretches bodies;
         private final List<OwnStatement> found = new ArrayList<>();
         private final Set<Integer> taken = new TreeSet<>();
         private final List<Row> block = new ArrayList<>();
@@ -123,6 +126,8 @@ public final class OwnTableFinder {
             this.text = source.text();
             this.cut = cut;
             this.pages = new Pages(source);
+            this.recipes = new Stretches(cut.witnesses().stream().map(Witness::span).toList());
+            this.bodies = new Stretches(cut.witnesses().stream().map(Witness::body).toList());
             Optional<String> declared = source.bibliography().language();
             String guess = LanguageGuess.of(text.toString(), declared);
             this.language = guess.equals("en") ? declared : Optional.of(guess);
@@ -175,7 +180,7 @@ public final class OwnTableFinder {
         }
 
         private boolean inRecipe(int place) {
-            return cut.witnesses().stream().anyMatch(w -> w.body().contains(place));
+            return bodies.holds(place);
         }
 
         /** Tells whether a line heads columns; the last measure in it is that of bare numbers. */
@@ -298,12 +303,14 @@ public final class OwnTableFinder {
 
         private void sentence(Span span) {
             FoldedText folded = Folding.fold(text.slice(span));
+            boolean recipe = recipes.holds(span.start());
+            if (recipe && !joins.mayBeEqual(folded.folded())) {
+                return;
+            }
             List<Item> amounts = items(folded.folded()).scan(folded.folded());
             if (amounts.size() < 2) {
                 return;
             }
-            boolean recipe =
-                    cut.witnesses().stream().anyMatch(w -> w.span().contains(span.start()));
             Setting setting = recipe ? Setting.RECIPE : Setting.PROSE;
             new Statements(joins, folded.folded(), amounts, setting, Optional.empty())
                     .read()
