@@ -3,32 +3,26 @@ package org.stillroom.inquiry;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.stillroom.lineage.Drink;
 import org.stillroom.model.progress.Progress;
-import org.stillroom.model.reading.Doubt;
-import org.stillroom.model.reading.LineKind;
-import org.stillroom.model.reading.ReadingLine;
-import org.stillroom.model.spec.Spec;
-import org.stillroom.model.spec.SpecLine;
 import org.stillroom.model.spec.Version;
 import org.stillroom.model.text.Span;
+import org.stillroom.reading.idiom.IdiomLearner;
 
 /**
  * The doubtful readings of a library, first those whose correction would change most.
  *
- * <p>The expected gain of looking at a line is the chance that it is wrong times what hangs on it:
- * its share of the drink, how many versions the drink has, and how many lines of the book are read
- * in the same doubtful way, because corrections of one sort become a rule. The three weights are
- * roots and logarithms of our own, so that none of them outweighs the doubt itself.
+ * <p>The expected gain of looking at a line is the chance that it is wrong times its share of the
+ * drink, more for a drink of many versions (their root, so that none outweighs the doubt itself).
+ * What a book prints often in one way is answered together, because corrections of one sort become a
+ * rule: the first lines of a habit, as many as make a rule, share the gain of all its lines. A word
+ * of measure that is read right, but may hold twice as much as it holds at least, is asked
+ * about on as many lines as make a rule.
  */
 public final class Review {
-
-    /** Readings that are surer than this are not listed: nobody would find a mistake in ten. */
-    private static final double SURE = 0.9;
 
     private Review() {}
 
@@ -41,7 +35,8 @@ public final class Review {
      * @param read how they are read, or empty where they are not
      * @param reason what is doubtful, a sentence
      * @param sure the chance that the reading is right, 0 to 1
-     * @param gain how much looking at it is expected to change, in lines of one drink
+     * @param gain how much looking at it is expected to change, in parts of one drink
+     * @param alike how many lines of its book the answer would hold for, itself among them
      */
     public record Item(
             Version version,
@@ -50,7 +45,15 @@ public final class Review {
             String read,
             String reason,
             double sure,
-            double gain) {}
+            double gain,
+            int alike) {}
+
+    /** Says what the gain is, for the faces. */
+    public static final String GAIN =
+            "Gain: what part of a drink the look is expected to put right; where a book prints many"
+                    + " lines alike, the first "
+                    + IdiomLearner.LEAST
+                    + " share the gain of all, because so many corrections make a rule.";
 
     /** Returns the doubtful readings of a library, greatest gain first. */
     public static List<Item> of(Study study, Progress progress) {
@@ -58,13 +61,12 @@ public final class Review {
         for (Drink drink : study.drinks(progress).drinks()) {
             drink.versions().forEach(v -> versions.put(v.id(), drink.versions().size()));
         }
+        OpenQuestions asking = new OpenQuestions(study.knowledge().thesaurus());
         List<Item> items = new ArrayList<>();
         for (BookStudy book : study.books()) {
             progress.check();
-            Map<String, Integer> habits = habits(book);
-            for (Version version : book.versions()) {
-                items.addAll(of(version, versions.getOrDefault(version.id(), 1), habits));
-            }
+            items.addAll(
+                    together(asking.of(book, v -> Math.sqrt(versions.getOrDefault(v.id(), 1)))));
         }
         items.sort(
                 Comparator.comparingDouble(Item::gain)
@@ -74,87 +76,47 @@ public final class Review {
         return List.copyOf(items);
     }
 
-    /** Counts how often a book’s doubtful lines are read in one way. */
-    private static Map<String, Integer> habits(BookStudy book) {
-        Map<String, Integer> habits = new HashMap<>();
-        for (Version version : book.versions()) {
-            for (ReadingLine line : version.reading().lines()) {
-                if (line.confidence().probability() < SURE) {
-                    habits.merge(habit(line), 1, Integer::sum);
-                }
-            }
-        }
-        return habits;
-    }
-
-    private static String habit(ReadingLine line) {
-        return line.measure() + '|' + line.ingredientName();
-    }
-
-    private static List<Item> of(Version version, int versions, Map<String, Integer> habits) {
+    /** Gives the questions of a book their gain, those answered alike together. */
+    private static List<Item> together(List<OpenQuestion> questions) {
+        Map<String, List<OpenQuestion>> habits = new LinkedHashMap<>();
         List<Item> items = new ArrayList<>();
-        Set<Span> listed = new HashSet<>();
-        Spec spec = version.spec();
-        for (SpecLine specLine : spec.lines()) {
-            ReadingLine line = specLine.line();
-            boolean own = version.reading().lines().contains(line);
-            double sure = line.confidence().probability();
-            if (own && sure < SURE && listed.add(line.span())) {
-                int same = habits.getOrDefault(habit(line), 1);
-                double gain = (1 - sure) * share(specLine, spec) * weight(versions, same);
-                items.add(item(version, line, gain));
+        for (OpenQuestion q : questions) {
+            if (q.habit().isEmpty()) {
+                items.add(item(q, q.gain(), 1));
+            } else {
+                habits.computeIfAbsent(q.shared(), h -> new ArrayList<>()).add(q);
             }
         }
-        for (Doubt doubt : version.reading().doubts()) {
-            boolean taken = listed.stream().anyMatch(s -> s.overlaps(doubt.span()));
-            if (!taken) {
-                listed.add(doubt.span());
-                double gain = doubt.weight() * 0.5 * weight(versions, 1);
-                items.add(item(version, doubt, gain));
-            }
-        }
+        habits.values().forEach(habit -> share(habit, items));
         return items;
     }
 
-    private static double weight(int versions, int same) {
-        return Math.sqrt(versions) * (1 + Math.log(same));
-    }
-
-    /** Returns what part of the drink a line is, at least a tenth: even a dash is a line. */
-    private static double share(SpecLine line, Spec spec) {
-        if (line.line().kind() == LineKind.ICE || line.line().kind() == LineKind.GARNISH) {
-            return 0.1;
+    private static void share(List<OpenQuestion> habit, List<Item> items) {
+        List<OpenQuestion> sorted = new ArrayList<>(habit);
+        sorted.sort(Comparator.comparingDouble(OpenQuestion::gain).reversed());
+        double all = habit.stream().mapToDouble(OpenQuestion::gain).sum();
+        for (int i = 0; i < sorted.size(); i++) {
+            OpenQuestion q = sorted.get(i);
+            boolean first = i < IdiomLearner.LEAST;
+            boolean rule = habit.size() > IdiomLearner.LEAST;
+            if (first || !q.sample()) {
+                double gain = first && rule ? all / IdiomLearner.LEAST : q.gain();
+                items.add(item(q, gain, habit.size()));
+            }
         }
-        double whole = spec.volume().map(v -> v.likely()).orElse(0.0);
-        double part = line.millilitres().map(v -> v.likely()).orElse(0.0);
-        double even = 1.0 / Math.max(1, spec.lines().size());
-        return Math.max(0.1, whole > 0 && part > 0 ? Math.min(1, part / whole) : even);
     }
 
-    private static Item item(Version version, ReadingLine line, double gain) {
-        String reason =
-                line.confidence().reasons().isEmpty()
-                        ? "read with little certainty"
-                        : String.join("; ", line.confidence().reasons());
+    private static Item item(OpenQuestion q, double gain, int alike) {
+        String more = alike > 1 ? "; " + alike + " lines of this book alike" : "";
         return new Item(
-                version,
-                line.span(),
-                oneLine(version, line.span()),
-                BookRules.words(line),
-                reason,
-                line.confidence().probability(),
-                gain);
-    }
-
-    private static Item item(Version version, Doubt doubt, double gain) {
-        return new Item(
-                version,
-                doubt.span(),
-                oneLine(version, doubt.span()),
-                "",
-                doubt.reason(),
-                1 - doubt.weight(),
-                gain);
+                q.version(),
+                q.words(),
+                oneLine(q.version(), q.words()),
+                q.read(),
+                q.reason() + more,
+                q.sure(),
+                gain,
+                alike);
     }
 
     private static String oneLine(Version version, Span span) {

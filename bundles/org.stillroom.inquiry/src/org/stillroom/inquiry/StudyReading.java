@@ -71,9 +71,29 @@ final class StudyReading {
         BookStudy book =
                 before.flatMap(s -> s.book(held.id()))
                         .filter(b -> b.digest().equals(digest))
-                        .orElseGet(() -> BookReader.read(task, Progress.SILENT));
+                        .orElseGet(() -> BookReader.read(task, inside(progress)));
         progress.step(1);
         return book;
+    }
+
+    /** Inside a book nothing is counted, but the work ends where the user wants it to. */
+    private static Progress inside(Progress progress) {
+        return new Progress() {
+            @Override
+            public void begin(String task, int steps) {
+                // the books are counted, not what is in them
+            }
+
+            @Override
+            public void step(int steps) {
+                // the books are counted, not what is in them
+            }
+
+            @Override
+            public boolean isCancelled() {
+                return progress.isCancelled();
+            }
+        };
     }
 
     /** Returns the book as it was read before, where file, knowledge and decisions are the same. */

@@ -67,6 +67,7 @@ public final class ReviewInquiry implements Inquiry {
         blocks.add(new Block.Paragraph(summary(items.size(), all.size())));
         if (!items.isEmpty()) {
             blocks.add(table(items));
+            blocks.add(new Block.Paragraph(Review.GAIN));
         }
         ObjectNode json = Json.object().put("doubtful", all.size());
         ArrayNode nodes = Json.array();
@@ -114,6 +115,7 @@ public final class ReviewInquiry implements Inquiry {
                 .put("read", i.read())
                 .put("doubt", i.reason())
                 .put("sure", i.sure())
-                .put("gain", i.gain());
+                .put("gain", i.gain())
+                .put("alike", i.alike());
     }
 }

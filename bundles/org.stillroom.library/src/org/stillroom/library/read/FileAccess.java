@@ -27,14 +27,23 @@ record FileAccess(Opener opener, Limits limits) {
         return FileText.of(id, bytes(id, file));
     }
 
+    /** Reads a plain text, which may be larger than one with mark-up. */
+    FileText plain(String id, Path file) throws Refused {
+        return FileText.of(id, bytes(id, file, limits.plainBytes()));
+    }
+
     /** Reads the bytes of a file of words or mark-up. */
     byte[] bytes(String id, Path file) throws Refused {
-        try (SeekableByteChannel channel = open(id, file, limits.textBytes());
+        return bytes(id, file, limits.textBytes());
+    }
+
+    private byte[] bytes(String id, Path file, long largest) throws Refused {
+        try (SeekableByteChannel channel = open(id, file, largest);
                 InputStream in = Channels.newInputStream(channel)) {
             // a file may grow while it is read, or hide its size
-            byte[] bytes = in.readNBytes(Math.toIntExact(limits.textBytes() + 1));
-            if (bytes.length > limits.textBytes()) {
-                throw tooLarge(id, bytes.length, limits.textBytes());
+            byte[] bytes = in.readNBytes(Math.toIntExact(largest + 1));
+            if (bytes.length > largest) {
+                throw tooLarge(id, bytes.length, largest);
             }
             return bytes;
         } catch (IOException e) {

@@ -23,7 +23,7 @@ final class PlainText implements SourceReader {
     @Override
     public Result read(String id, Path file, Circumstances defaults) {
         try {
-            FileText text = access.text(id, file);
+            FileText text = access.plain(id, file);
             if (text.text().isBlank()) {
                 return Result.failed(
                         Problem.error(id, "The file is empty.", "Put the transcription into it."));

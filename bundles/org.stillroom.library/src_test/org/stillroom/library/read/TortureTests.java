@@ -35,7 +35,16 @@ import org.stillroom.model.source.Source;
 class TortureTests {
 
     private static final Limits SMALL =
-            new Limits(1 << 20, 1 << 20, 1 << 20, 2 << 20, 50, 20, 1_000, Duration.ofSeconds(60));
+            new Limits(
+                    1 << 20,
+                    1 << 20,
+                    1 << 20,
+                    1 << 20,
+                    2 << 20,
+                    50,
+                    20,
+                    1_000,
+                    Duration.ofSeconds(60));
 
     private static final String DEEP = "<div>".repeat(20_000);
 
@@ -425,7 +434,7 @@ class TortureTests {
 
     @Test
     void aReaderThatNeverEndsIsLeftBehind() {
-        Limits hasty = new Limits(1, 1, 1, 1, 1, 1, 1, Duration.ofMillis(50));
+        Limits hasty = new Limits(1, 1, 1, 1, 1, 1, 1, 1, Duration.ofMillis(50));
         SourceReader.Result stuck =
                 TimedReading.of(
                         "stuck.pdf",

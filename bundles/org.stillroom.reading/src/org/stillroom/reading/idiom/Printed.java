@@ -10,7 +10,7 @@ import org.stillroom.model.text.Folding;
 import org.stillroom.model.text.SourceText;
 
 /** The printed words of a line, as an idiom knows them. */
-final class Printed {
+public final class Printed {
 
     private static final Pattern WORD =
             Pattern.compile("[\\p{L}\\p{M}]+(?:[-’'.][\\p{L}\\p{M}]+)*\\.?|[\\d½¼¾⅓⅔⅛⅜⅝⅞/]+");
@@ -18,7 +18,7 @@ final class Printed {
     private Printed() {}
 
     /** Returns words and numbers, folded; a stop stays with a word that it may shorten. */
-    static List<String> words(String printed) {
+    public static List<String> words(String printed) {
         List<String> words = new ArrayList<>();
         Matcher m = WORD.matcher(printed);
         while (m.find()) {
@@ -34,11 +34,14 @@ final class Printed {
 
     /** Returns a word of measure without the ending of the plural and of “-ful”. */
     static String stem(String word) {
-        return bare(word).replaceAll("(?:fuls|sful|ful|s)$", "");
+        return bare(word)
+                .replaceAll("(?:fuls|sful|ful)$", "")
+                .replaceAll("(?<=ss|sh|ch|x)es$|(?<![s'])s$", "")
+                .replaceAll("ie$", "y");
     }
 
     /** Returns the stem of the printed word of measure, the last word of the amount. */
-    static Optional<String> measure(ReadingLine line, SourceText text) {
+    public static Optional<String> measure(ReadingLine line, SourceText text) {
         return line.amountSpan()
                 .map(text::slice)
                 .map(Printed::words)
@@ -53,7 +56,7 @@ final class Printed {
     }
 
     /** Tells whether a word is a number or an article. */
-    static boolean isNumber(String word) {
+    public static boolean isNumber(String word) {
         return word.isEmpty()
                 || !Character.isLetter(word.charAt(0))
                 || SMALL.matcher(bare(word)).matches();

@@ -74,6 +74,10 @@ public final class ReviewPart {
         GridDataFactory.fillDefaults().grab(true, true).applyTo(table.control());
         table.onOpen(row -> correct(row.target(Review.Item.class)));
         table.onSelect(row -> right.setEnabled(row.isPresent()));
+        Label gain = new Label(parent, SWT.WRAP);
+        gain.setText(Review.GAIN);
+        gain.setData("org.eclipse.e4.ui.css.CssClassName", "Quiet");
+        GridDataFactory.fillDefaults().grab(true, false).indent(12, 2).hint(200, -1).applyTo(gain);
         Composite buttons = new Composite(parent, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(buttons);
         GridLayoutFactory.fillDefaults().numColumns(2).margins(12, 4).applyTo(buttons);
