@@ -133,7 +133,10 @@ final class AmountParser {
                                             Amount.Kind.EQUAL_PARTS,
                                             Optional.of(Rational.ONE),
                                             Optional.empty());
-                            return Quantity.of(amount, "part", i, m.next()).forEach(m.next());
+                            boolean mark = p.at(m.next()).isMark(',') || p.at(m.next()).isMark(':');
+                            int next =
+                                    mark && p.at(m.next() + 1).isWord() ? m.next() + 1 : m.next();
+                            return Quantity.of(amount, "part", i, next).forEach(next);
                         });
     }
 
@@ -164,7 +167,31 @@ final class AmountParser {
         boolean certain = p.at(at).type() == Token.Type.SIGN;
         Optional<Numeral> n = romanOrNumber(after, certain);
         String measure = sign.get();
-        return n.map(x -> Quantity.of(amount(x), measure, i, compound(x.next())));
+        return n.map(x -> signRange(x, measure))
+                .map(x -> Quantity.of(amount(x), measure, i, compound(x.next())));
+    }
+
+    /** Reads “ʒi—ʒij”, both ends with their sign. */
+    private Numeral signRange(Numeral low, String measure) {
+        Token t = p.at(low.next());
+        boolean dash = t.isMark('—') || t.isMark('–');
+        int at =
+                dash
+                        ? low.next() + 1
+                        : words.at("range", p, low.next()).map(PhraseTable.Match::next).orElse(-1);
+        boolean same =
+                at > 0
+                        && p.at(at).type() == Token.Type.SIGN
+                        && words.table("sign")
+                                .value(p.word(at))
+                                .filter(measure::equals)
+                                .isPresent();
+        return !same
+                ? low
+                : romanOrNumber(at + 1, true)
+                        .filter(h -> h.low().compareTo(low.low()) > 0)
+                        .map(low::to)
+                        .orElse(low);
     }
 
     /** Passes over the second of “℥i ʒii”. */
@@ -331,7 +358,7 @@ final class AmountParser {
         if (p.at(n.next()).isMark('%') && !numbers.isScanned(n.next())) {
             return Optional.of(Quantity.of(amount(n), "per cent", i, n.next() + 1));
         }
-        int at = n.next();
+        int at = capacity(n.next());
         Optional<Size> size = before;
         for (int round = 0; round < 3; round++) {
             Optional<Size> here = sizeAt(at);
@@ -342,6 +369,16 @@ final class AmountParser {
             at = skipPraise(at);
         }
         return Optional.of(withMeasure(n, size, i, at));
+    }
+
+    /** Passes over what a container holds: “one 5-gallon keg” is one keg. */
+    private int capacity(int i) {
+        boolean figure = p.at(i).type() == Token.Type.NUMBER && p.at(i + 1).glued();
+        Optional<PhraseTable.Match> holds = words.at("measure", p, i + 1);
+        int next = holds.map(PhraseTable.Match::next).orElse(i);
+        next = p.at(next).isMark('.') ? next + 1 : next;
+        boolean container = figure && next > i && words.at("measure", p, next).isPresent();
+        return container ? next : i;
     }
 
     /** Tells whether a word about size is part of a measure's own name: “petit verre”. */
@@ -551,7 +588,7 @@ final class AmountParser {
                                 && !words.has("stop", p.word(m.next()))
                                 && !words.has("fraction", p.word(m.next()));
         boolean each = words.has("each", p.word(m.next()));
-        if (!of && !each && (solid || !noun)) {
+        if (!of && !each && !half && (solid || !noun)) {
             return Optional.empty();
         }
         String last = p.word(m.next() - 1);

@@ -49,10 +49,20 @@ final class BareNames {
         d.name(n);
         d.hints.add(Hint.BARE);
         d.amount = Amount.UNSTATED;
-        if (role != Role.RINSE && lineMode || role == Role.GARNISH) {
+        if ((role != Role.RINSE && lineMode || role == Role.GARNISH) && !isDrawn(n)) {
             kinds.one(d, p.word(n.last()));
         }
         return Optional.of(d);
+    }
+
+    /** “Essence of lemon” is no lemon, “peel of lemon” is one peel. */
+    private boolean isDrawn(Name n) {
+        for (int j = n.first() + 1; j < n.last(); j++) {
+            if (words.has("of", p.word(j))) {
+                return !words.has("part-of", p.word(n.first()));
+            }
+        }
+        return false;
     }
 
     /**

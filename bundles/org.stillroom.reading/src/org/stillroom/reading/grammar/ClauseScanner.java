@@ -282,7 +282,8 @@ final class ClauseScanner {
         vessels.holding(i)
                 .filter(v -> holdsIce(v.to()) || words.has("drunk-from", lastWord(v.word())))
                 .ifPresent(found.pots::add);
-        Optional<VerbFinder.Verb> verb = verbs.at(i, fresh).filter(v -> !isIceNoun(i));
+        Optional<VerbFinder.Verb> verb =
+                verbs.at(i, fresh).filter(v -> !isIceNoun(i) && !isSeasoning(i));
         if (verb.isPresent()) {
             return deed(verb.get());
         }
@@ -387,6 +388,15 @@ final class ClauseScanner {
         boolean list = found.deeds.isEmpty() || lastDraftEnd == i - 1;
         boolean line = lineMode && !words.has("ice-verb-next", next.text());
         return words.has("ice", p.word(i)) && (alone && list || line);
+    }
+
+    /** “Salt and pepper” names salt; “salt it” is an order. */
+    private boolean isSeasoning(int i) {
+        Token next = p.at(i + 1);
+        boolean alone =
+                next.ends() || next.type() == Token.Type.MARK || words.has("and", next.text());
+        return words.has("also-noun", p.word(i))
+                && (alone || words.at("taste", p, i + 1).isPresent());
     }
 
     private void note(VerbFinder.Verb verb) {
@@ -552,11 +562,18 @@ final class ClauseScanner {
         boolean own =
                 words.has("head", p.word(main.lastNameToken()))
                         || words.has("countable", p.word(main.lastNameToken()));
-        boolean lends = other.last() > other.first() && words.has("head", p.word(other.last()));
-        if (main.isNamed() && !own && lends) {
+        boolean part = words.has("part-of", p.word(other.last()));
+        boolean lends =
+                other.last() > other.first() && (part || words.has("head", p.word(other.last())));
+        if (main.isNamed() && (!own || part) && lends && !isPart(main)) {
             main.pieces.add(new Name.Piece(other.last(), other.last() + 1));
             main.hints.add(Hint.ELIDED);
         }
+    }
+
+    private boolean isPart(Draft draft) {
+        return words.has("part-of", p.word(draft.lastNameToken()))
+                || words.has("part-of", p.word(draft.pieces.get(0).from()));
     }
 
     private boolean startsWithOr(Draft draft) {
@@ -596,10 +613,12 @@ final class ClauseScanner {
             draft.kind = LineKind.RINSE;
             return rinse.get().next();
         }
+        i = p.at(i).isMark('(') && words.at("fill-after", p, i + 1).isPresent() ? i + 1 : i;
         Optional<PhraseTable.Match> full = words.at("fill-after", p, i);
         if (full.isPresent() && draft.measure.equals("unstated")) {
-            draft.amount = Amount.of(Amount.Kind.FILL);
-            draft.measure = "fill";
+            boolean floats = full.get().value().equals("float");
+            draft.amount = Amount.of(floats ? Amount.Kind.FLOAT : Amount.Kind.FILL);
+            draft.measure = floats ? "float" : "fill";
             draft.kind = draft.kind == LineKind.ICE ? LineKind.ICE : LineKind.TOP;
             draft.end = full.get().next();
             return draft.end;

@@ -115,6 +115,7 @@ final class FillParser {
         }
         s.share = before;
         s.at = fill.get().next();
+        s.with = words.has("fill-with", p.word(s.at - 1));
         return !words.has("will", p.word(at - 1));
     }
 
@@ -151,12 +152,18 @@ final class FillParser {
 
     /** Reads “a goblet full of fine ice”. */
     private boolean fullOfIce(State s, Found.Pot pot) {
-        boolean ice = words.has("of", p.word(pot.to() + 1)) && startsIce(pot.to() + 2);
-        if (!words.has("full", p.word(pot.to())) || !ice) {
+        int at = pot.to();
+        while (words.has("nearly", p.word(at))) {
+            at++;
+        }
+        boolean nearly = at > pot.to();
+        boolean of = words.has("of", p.word(at + 1));
+        boolean ice = of && startsIce(at + 2);
+        if (!words.has("full", p.word(at)) || !ice && !(of && nearly)) {
             return false;
         }
         s.pot = Optional.of(pot);
-        s.at = pot.to() + 2;
+        s.at = at + 2;
         s.full = true;
         return true;
     }
@@ -227,7 +234,8 @@ final class FillParser {
     }
 
     private Optional<Draft> draft(int start, State s) {
-        boolean direct = s.with || s.full || startsIce(s.at);
+        boolean shared = s.share.isPresent() && names.parse(s.at).filter(Name::known).isPresent();
+        boolean direct = s.with || s.full || shared || startsIce(s.at);
         if (!direct) {
             return Optional.empty();
         }

@@ -57,9 +57,23 @@ final class InverseParser {
                 .or(
                         () ->
                                 amount(from)
+                                        .map(this::overRate)
                                         .filter(q -> closes(q, serial))
                                         .filter(q -> mark || isStrong(q, from, name.get(), serial)))
                 .map(q -> draft(i, name.get(), q));
+    }
+
+    /** Passes over “to the gallon” and “per pint”, which say of what an amount is taken. */
+    private Quantity overRate(Quantity q) {
+        int at = q.next();
+        if (!words.has("rate", p.word(at))) {
+            return q;
+        }
+        at =
+                words.has("article", p.word(at + 1)) || words.has("each", p.word(at + 1))
+                        ? at + 2
+                        : at + 1;
+        return words.at("measure", p, at).map(m -> q.withNext(m.next())).orElse(q);
     }
 
     /** Passes over “, the tops only” and “, in powder” between the name and its amount. */

@@ -52,6 +52,7 @@ final class ItemParser {
                         .filter(
                                 q ->
                                         words.has("and", p.word(q.next()))
+                                                || p.at(q.next()).isMark('&')
                                                 || words.has("or", p.word(q.next())));
         Optional<Quantity> second =
                 first.flatMap(q -> amounts.parse(q.next() + 1))
@@ -92,7 +93,7 @@ final class ItemParser {
             return Optional.empty();
         }
         int word = at;
-        int next = at + 1;
+        int next = afterStrained(at + 1, preparations);
         boolean of = words.has("of", p.word(next));
         int number = p.at(next).isMark(',') && juice ? next + 1 : next;
         boolean elidedOf =
@@ -113,6 +114,20 @@ final class ItemParser {
                     }
                 });
         return draft;
+    }
+
+    /** Passes over “, strained,” in “the juice, strained, of four oranges”. */
+    private int afterStrained(int i, List<String> preparations) {
+        boolean aside =
+                p.at(i).isMark(',')
+                        && words.has("prep", p.word(i + 1))
+                        && p.at(i + 2).isMark(',')
+                        && words.has("of", p.word(i + 3));
+        if (!aside) {
+            return i;
+        }
+        preparations.add(p.word(i + 1));
+        return i + 3;
     }
 
     /** “Juice, ½ lemon” names a juice; “the juice, one lump of sugar” does not. */
@@ -272,12 +287,26 @@ final class ItemParser {
         if (inner.isPresent()) {
             return inner;
         }
+        q = overStrayMark(q);
         Optional<Name> name = names.parse(q.next());
         if (name.isEmpty() || !isObject(q, name.get())) {
             return Optional.empty();
         }
         q = carried(q, before, i);
         return Optional.of(joined(q, name.get(), i)).filter(d -> plausible(d, name.get()));
+    }
+
+    /** Passes over a mark that a compositor or a scan put after a measure: “2 lbs, sugar”. */
+    private Quantity overStrayMark(Quantity q) {
+        int at = q.next();
+        boolean stop = p.at(at).isMark('.') && p.at(at - 1).isMark('.');
+        boolean of = p.at(at).isMark(',') && words.has("of", p.word(at + 1));
+        boolean opens = q.start() == 0 || !p.at(q.start() - 1).isWord();
+        boolean shortened =
+                p.at(at).isMark(',') && opens && words.has("measure-short", p.word(at - 1));
+        boolean stray = stop || of || shortened;
+        boolean named = stray && names.parse(at + 1).filter(Name::known).isPresent();
+        return q.hasMeasure() && named ? q.withNext(at + 1) : q;
     }
 
     /** In running prose an unknown word after a measure may be a verb: “a spoonful quiets …”. */
@@ -411,13 +440,20 @@ final class ItemParser {
                 d.amount = Amount.share(d.amount.quantity().get());
             }
         } else {
-            d.measure = "whole";
-            if (!counts && isMass(d, name)) {
+            d.measure = isPartOf(d, name) && !counts ? "part" : "whole";
+            if (!counts && isMass(d, name) && d.measure.equals("whole")) {
                 d.hints.add(Hint.MASS_COUNTED);
             } else if (!counts && !lineMode && !name.known()) {
                 d.hints.add(Hint.UNKNOWN_COUNTED);
             }
         }
+    }
+
+    /** “3 of gin” without a measure before it counts parts. */
+    private boolean isPartOf(Draft d, Name name) {
+        int first = d.amountEnd;
+        boolean of = words.has("of", p.word(first)) || words.has("of", p.word(first - 1));
+        return of && name.known() && isMass(d, name) && !d.hints.contains(Hint.ARTICLE);
     }
 
     /** Tells whether what a name names is poured or heaped, not counted. */

@@ -34,7 +34,8 @@ final class MeasureWords {
                 .filter(
                         m ->
                                 !words.has("needs-of-always", p.word(m.next() - 1))
-                                        || words.has("of", p.word(m.next())))
+                                        || words.has("of", p.word(m.next()))
+                                        || p.at(i - 1).type() == Token.Type.NUMBER)
                 .map(m -> new Found(m.value(), point(p, m.next(), m.value()), false))
                 .or(() -> open(p, i));
     }

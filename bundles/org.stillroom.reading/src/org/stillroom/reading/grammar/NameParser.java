@@ -178,7 +178,8 @@ final class NameParser {
         if (words.has("of", t.text())) {
             return i > from && ofGoesOn(i);
         }
-        if (words.has("stop", t.text()) || isNumber(i) || i > from && isUnit(i)) {
+        boolean stop = words.has("stop", t.text()) && !isItalian(i);
+        if (stop || isNumber(i) || i > from && isUnit(i)) {
             return false;
         }
         if (i > from
@@ -191,13 +192,28 @@ final class NameParser {
         if (i > from && t.text().length() > 4 && t.text().endsWith("ed") && closes(i + 1)) {
             return false;
         }
+        boolean sugar = words.has("ice", p.word(i - 1)) || words.has("sugarword", p.word(i - 1));
+        if (i > from && sugar && words.has("sort", t.text())) {
+            return false;
+        }
         if (words.has("prep", t.text()) && i > from) {
             return words.has("head", p.word(i + 1)) && !words.has("stop", p.word(i + 1));
         }
         return !isVerb(i, from);
     }
 
+    /** “It. vermouth” is Italian. */
+    private boolean isItalian(int i) {
+        return p.word(i).equals("it")
+                && p.at(i).capital()
+                && p.at(i + 1).isMark('.')
+                && words.has("head", p.word(i + 2));
+    }
+
     private boolean abbreviated(int i, int from) {
+        if (isItalian(i - 1)) {
+            return true;
+        }
         Token next = p.at(i + 1);
         boolean lower = next.isWord() && !next.capital() && p.word(i - 1).length() < 10;
         boolean shortened = i > from && (words.has("abbrev", p.word(i - 1)) || lower);
@@ -221,7 +237,7 @@ final class NameParser {
         boolean pints =
                 p.word(i).startsWith("o")
                         && p.at(i).capital()
-                        && Roman.isSmall(p.word(i).substring(1));
+                        && (Roman.isSmall(p.word(i).substring(1)) || p.word(i).equals("oss"));
         boolean prefix =
                 words.has("sign-prefix", p.word(i)) && p.at(i + 1).type() == Token.Type.SIGN;
         if (roman || pints || prefix) {

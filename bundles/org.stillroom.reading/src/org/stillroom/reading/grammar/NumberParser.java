@@ -275,6 +275,10 @@ final class NumberParser {
             int after = isDigits(p.at(i + 2)) && !p.at(i + 2).spaced() ? i + 3 : i + 2;
             return Optional.of(mixed(whole, HALF, after, next.text()));
         }
+        boolean equals = next.isMark('=') && !next.spaced() && isDigits(p.at(i + 2));
+        if (equals && isUsual(p.at(i + 2)) && whole.compareTo(value(p.at(i + 2))) < 0) {
+            return Optional.of(ofA(over(whole, i + 2)).or(whole, "“=” is read as the bar"));
+        }
         if (isScanned(i + 1) && next.isMark('%')) {
             return Optional.of(mixed(whole, THREE_QUARTERS, i + 2, "%"));
         }
@@ -356,6 +360,11 @@ final class NumberParser {
 
     private Optional<Numeral> word(int i) {
         String w = p.word(i);
+        boolean barred = ONES.contains(w) && isDigits(p.at(i + 1)) && p.at(i + 1).glued();
+        if (barred && isUsual(p.at(i + 1))) {
+            return Optional.of(
+                    ofA(over(Rational.ONE, i + 1)).or(Rational.ONE, "“" + w + "-” is read as 1/"));
+        }
         if (ONES.contains(w) && slash(p.at(i + 1)) && isDigits(p.at(i + 2))) {
             return Optional.of(
                     ofA(over(Rational.ONE, i + 2)).or(Rational.ONE, "“" + w + "” is read as 1"));
@@ -603,6 +612,11 @@ final class NumberParser {
     private boolean measureAt(int i) {
         int at = words.at("size", p, i).map(PhraseTable.Match::next).orElse(i);
         return words.at("measure", p, at).isPresent();
+    }
+
+    private static boolean isUsual(Token below) {
+        Rational under = value(below);
+        return under.isWhole() && USUAL_DENOMINATORS.contains(under.numerator().intValue());
     }
 
     private static boolean slash(Token t) {

@@ -83,7 +83,7 @@ final class PhraseTable {
     private static int end(Passage passage, int index, String[] words) {
         int at = index;
         for (int i = 0; i < words.length; i++) {
-            if (i > 0 && passage.at(at).isMark('.') && words[i - 1].length() <= 4) {
+            if (i > 0 && passage.at(at).isMark('.') && words[i - 1].length() <= 5) {
                 at++;
             }
             if (!passage.word(at).equals(words[i])) {

@@ -49,7 +49,10 @@ final class Slips {
         int allowed = meant.length() >= 9 ? 2 : 1;
         // a slip takes at most one letter away and brings another
         boolean apart = Integer.bitCount(one.letters() ^ other.letters()) > 2 * allowed;
-        boolean firstLetter = a.charAt(0) == b.charAt(0) || meant.length() >= 7;
+        boolean firstLetter =
+                a.charAt(0) == b.charAt(0)
+                        || meant.length() >= 7
+                        || a.length() > 4 && a.substring(1).equals(b.substring(1));
         if (apart || !firstLetter || gap > allowed) {
             return FAR;
         }

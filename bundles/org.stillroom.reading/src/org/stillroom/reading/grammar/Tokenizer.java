@@ -145,7 +145,7 @@ final class Tokenizer {
             at = to;
             boolean figures = text.indexOf('1') > 0 || text.indexOf('0') > 0;
             String mended = figures ? text.replace('1', 'l').replace('0', 'o') : text;
-            text = known.test(mended) ? mended : text;
+            text = known.test(mended) ? mended : longS(text);
             if (text.startsWith("'")) {
                 add(Token.Type.WORD, from, to, text);
                 return;
@@ -168,6 +168,22 @@ final class Tokenizer {
                 }
             }
             add(Token.Type.WORD, from, to, text);
+        }
+
+        /** Reads “fugar” and “glafs”, where an f was set or seen for a long s. */
+        private String longS(String text) {
+            int first = text.indexOf('f');
+            if (first < 0 || text.length() < 4 || known.test(text)) {
+                return text;
+            }
+            for (int f = first; f >= 0; f = text.indexOf('f', f + 1)) {
+                String one = text.substring(0, f) + 's' + text.substring(f + 1);
+                if (known.test(one)) {
+                    return one;
+                }
+            }
+            String all = text.replace('f', 's');
+            return known.test(all) ? all : text;
         }
 
         /** Ends “lemon’s” before its ending where juice or peel follows. */
