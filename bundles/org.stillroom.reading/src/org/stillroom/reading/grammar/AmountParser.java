@@ -89,6 +89,8 @@ final class AmountParser {
             return multiplied ? dittoMeasure(times, i, at) : Optional.empty();
         }
         int next = phrase.get().next();
+        boolean shortened = p.at(next).isMark('.') && words.has("amount-short", p.word(next - 1));
+        next = shortened && p.at(next + 1).isWord() ? next + 1 : next;
         boolean again = words.has("again", p.word(next));
         Optional<MeasureWords.Found> unit =
                 measures.exact(p, next).filter(m -> words.has("of", p.word(m.next())));
@@ -114,8 +116,10 @@ final class AmountParser {
     }
 
     private Optional<PhraseTable.Match> dotted(int i) {
+        boolean opens = i == 0 && p.word(0).equals("same") && p.at(1).isMark(',');
         boolean ditto =
-                words.has("same-alone", p.word(i)) && p.at(i + 1).isMark('.')
+                opens
+                        || words.has("same-alone", p.word(i)) && p.at(i + 1).isMark('.')
                         || p.at(i).isMark('"');
         return ditto ? Optional.of(new PhraseTable.Match("", i + 1)) : Optional.empty();
     }
@@ -128,10 +132,12 @@ final class AmountParser {
         return words.at("equal", p, i)
                 .map(
                         m -> {
+                            boolean halves = words.has("half-word", p.word(i));
+                            Rational part = halves ? Rational.of(1, 2) : Rational.ONE;
                             Amount amount =
                                     new Amount(
                                             Amount.Kind.EQUAL_PARTS,
-                                            Optional.of(Rational.ONE),
+                                            Optional.of(part),
                                             Optional.empty());
                             boolean mark = p.at(m.next()).isMark(',') || p.at(m.next()).isMark(':');
                             int next =
@@ -146,8 +152,12 @@ final class AmountParser {
         if (slip.isPresent()) {
             return slip;
         }
-        int at = words.at("sign-prefix", p, i).map(PhraseTable.Match::next).orElse(i);
-        at = p.at(at).isMark('.') && at > i ? at + 1 : at;
+        int from = i;
+        while (words.has("system", p.word(from)) && !words.has("sign-prefix", p.word(from))) {
+            from = p.at(from + 1).isMark('.') ? from + 2 : from + 1;
+        }
+        int at = words.at("sign-prefix", p, from).map(PhraseTable.Match::next).orElse(from);
+        at = p.at(at).isMark('.') && at > from ? at + 1 : at;
         Optional<String> sign =
                 p.at(at).type() == Token.Type.SIGN
                         ? words.table("sign").value(p.word(at))
@@ -306,6 +316,16 @@ final class AmountParser {
                 measures.exact(p, skipPraise(at))
                         .filter(m -> words.has("of", p.word(m.next())) || isPlural(m.next() - 1))
                         .filter(m -> nameFollows(m.next()) || closes(m.next()));
+        boolean one =
+                p.word(i).equals("a")
+                        && next == i + 2
+                        && measure.filter(m -> isContainer(m.next() - 1)).isPresent();
+        if (one) {
+            String word = canonical(measure.get());
+            return Optional.of(
+                    Quantity.of(Amount.of(Rational.ONE), word, i, measure.get().next())
+                            .withMeasure(word, Size.of("small"), measure.get().next()));
+        }
         if (measure.isPresent()) {
             return Optional.of(
                     Quantity.of(
@@ -317,6 +337,11 @@ final class AmountParser {
                             .withMeasure(canonical(measure.get()), size, measure.get().next()));
         }
         return Optional.of(Quantity.of(Amount.of(kind), "unstated", i, next, Hint.NO_NUMBER));
+    }
+
+    /** “A little bunch” is one small bunch; “a little drops” is none. */
+    private boolean isContainer(int i) {
+        return words.has("container", p.word(i)) && words.has("of", p.word(i + 1));
     }
 
     /** Reads “enough to make one pint”, “q. s. ad ℥vj”: the figure of the whole. */
@@ -373,6 +398,14 @@ final class AmountParser {
 
     /** Passes over what a container holds: “one 5-gallon keg” is one keg. */
     private int capacity(int i) {
+        boolean sized =
+                p.word(i).equals("no")
+                        && p.at(i + 1).isMark('.')
+                        && p.at(i + 2).type() == Token.Type.NUMBER
+                        && words.at("measure", p, i + 3).isPresent();
+        if (sized) {
+            return i + 3;
+        }
         boolean figure = p.at(i).type() == Token.Type.NUMBER && p.at(i + 1).glued();
         Optional<PhraseTable.Match> holds = words.at("measure", p, i + 1);
         int next = holds.map(PhraseTable.Match::next).orElse(i);
@@ -515,7 +548,8 @@ final class AmountParser {
 
     /** Reads “a tablespoon or two”, “a pound or a pound and a quarter”. */
     private Numeral orMore(Numeral n, String measure) {
-        Optional<PhraseTable.Match> link = words.at("range", p, n.next());
+        boolean aside = p.at(n.next()).isMark(',');
+        Optional<PhraseTable.Match> link = words.at("range", p, aside ? n.next() + 1 : n.next());
         if (link.isEmpty() || n.high().isPresent()) {
             return n;
         }
@@ -527,7 +561,13 @@ final class AmountParser {
         Optional<MeasureWords.Found> again = measures.exact(p, u.next());
         if (again.isPresent() && again.get().word().equals(measure)) {
             Numeral up = numbers.andFraction(u.withNext(again.get().next()));
-            return up.low().compareTo(n.low()) > 0 ? n.to(up) : n;
+            boolean closed = aside && p.at(up.next()).isMark(',');
+            up = closed ? up.withNext(up.next() + 1) : up;
+            boolean fits = !aside || closed && words.has("of", p.word(up.next()));
+            return fits && up.low().compareTo(n.low()) > 0 ? n.to(up) : n;
+        }
+        if (aside) {
+            return n;
         }
         boolean ofFollows = words.has("of", p.word(u.next()));
         boolean bare = again.isEmpty() && !u.article() && u.low().isWhole() && ofFollows;
@@ -578,6 +618,10 @@ final class AmountParser {
         MeasureWords.Found m = found.get();
         boolean of = words.has("of", p.word(m.next()));
         boolean solid = words.has("needs-of", p.word(m.next() - 1));
+        int more = words.at("more-than", p, m.next()).map(PhraseTable.Match::next).orElse(m.next());
+        if (more > m.next() && words.has("of", p.word(more))) {
+            m = new MeasureWords.Found(m.word(), more, m.slip(), m.open());
+        }
         boolean half =
                 words.has("and", p.word(m.next()))
                         && numbers.andFraction(Numeral.of(Rational.ONE, m.next())).next()
@@ -594,11 +638,11 @@ final class AmountParser {
         String last = p.word(m.next() - 1);
         boolean plural = last.endsWith("s") && !last.endsWith("ss");
         Amount amount = plural ? Amount.UNSTATED : Amount.of(Rational.ONE);
-        Numeral more = numbers.andFraction(Numeral.of(Rational.ONE, m.next()));
-        boolean added = !plural && more.next() > m.next();
-        Amount total = added ? Amount.of(more.low()) : amount;
-        Quantity q = Quantity.of(total, canonical(m), i, more.next(), Hint.BARE_MEASURE);
-        return Optional.of(q.withMeasure(canonical(m), size, added ? more.next() : m.next()));
+        Numeral whole = numbers.andFraction(Numeral.of(Rational.ONE, m.next()));
+        boolean added = !plural && whole.next() > m.next();
+        Amount total = added ? Amount.of(whole.low()) : amount;
+        Quantity q = Quantity.of(total, canonical(m), i, whole.next(), Hint.BARE_MEASURE);
+        return Optional.of(q.withMeasure(canonical(m), size, added ? whole.next() : m.next()));
     }
 
     private String canonical(MeasureWords.Found m) {

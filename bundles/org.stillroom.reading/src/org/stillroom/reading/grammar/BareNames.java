@@ -2,6 +2,7 @@ package org.stillroom.reading.grammar;
 
 import java.util.List;
 import java.util.Optional;
+import org.stillroom.model.number.Rational;
 import org.stillroom.model.reading.Amount;
 import org.stillroom.model.reading.LineKind;
 
@@ -49,10 +50,26 @@ final class BareNames {
         d.name(n);
         d.hints.add(Hint.BARE);
         d.amount = Amount.UNSTATED;
+        if (isShaped(d, n)) {
+            return Optional.of(d);
+        }
         if ((role != Role.RINSE && lineMode || role == Role.GARNISH) && !isDrawn(n)) {
             kinds.one(d, p.word(n.last()));
         }
         return Optional.of(d);
+    }
+
+    /** “Mint sprig” is one sprig of mint. */
+    private boolean isShaped(Draft d, Name n) {
+        Optional<String> shape = words.table("shape").value(p.word(n.last()));
+        boolean one = shape.filter(p.word(n.last())::equals).isPresent() && n.last() > n.first();
+        if (one) {
+            Name.Piece old = d.pieces.remove(d.pieces.size() - 1);
+            d.pieces.add(new Name.Piece(old.from(), old.to() - 1));
+            d.measure = shape.get();
+            d.amount = Amount.of(Rational.ONE);
+        }
+        return one;
     }
 
     /** “Essence of lemon” is no lemon, “peel of lemon” is one peel. */

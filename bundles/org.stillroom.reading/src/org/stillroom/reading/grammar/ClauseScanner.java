@@ -151,7 +151,7 @@ final class ClauseScanner {
 
     private int step(int i) {
         Token t = p.at(i);
-        if (t.ends() || t.isMark('.') || t.isMark(';')) {
+        if (t.ends() || t.isMark('.') && !isDecimal(i) || t.isMark(';')) {
             return endClause(i, t);
         }
         int skipped = skip(i);
@@ -172,6 +172,12 @@ final class ClauseScanner {
             fresh = false;
         }
         return i + 1;
+    }
+
+    /** “.5 rye” begins with a number. */
+    private boolean isDecimal(int i) {
+        Token next = p.at(i + 1);
+        return i == 0 && next.type() == Token.Type.NUMBER && !next.spaced();
     }
 
     private int endClause(int i, Token t) {
@@ -616,9 +622,10 @@ final class ClauseScanner {
         i = p.at(i).isMark('(') && words.at("fill-after", p, i + 1).isPresent() ? i + 1 : i;
         Optional<PhraseTable.Match> full = words.at("fill-after", p, i);
         if (full.isPresent() && draft.measure.equals("unstated")) {
-            boolean floats = full.get().value().equals("float");
-            draft.amount = Amount.of(floats ? Amount.Kind.FLOAT : Amount.Kind.FILL);
-            draft.measure = floats ? "float" : "fill";
+            String how = full.get().value().isEmpty() ? "fill" : full.get().value();
+            draft.amount =
+                    Amount.of(how.equals("float") ? Amount.Kind.FLOAT : Amount.Kind.FILL);
+            draft.measure = how;
             draft.kind = draft.kind == LineKind.ICE ? LineKind.ICE : LineKind.TOP;
             draft.end = full.get().next();
             return draft.end;

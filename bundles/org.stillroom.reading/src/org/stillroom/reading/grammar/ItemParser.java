@@ -304,7 +304,8 @@ final class ItemParser {
         boolean opens = q.start() == 0 || !p.at(q.start() - 1).isWord();
         boolean shortened =
                 p.at(at).isMark(',') && opens && words.has("measure-short", p.word(at - 1));
-        boolean stray = stop || of || shortened;
+        boolean line = p.at(at).isMark(',') && lineMode && q.start() == 0 && !q.isArticle();
+        boolean stray = stop || of || shortened || line;
         boolean named = stray && names.parse(at + 1).filter(Name::known).isPresent();
         return q.hasMeasure() && named ? q.withNext(at + 1) : q;
     }
@@ -408,7 +409,7 @@ final class ItemParser {
         if (one
                 && words.has("or", p.word(d.end))
                 && p.word(d.end + 1).equals("two")
-                && !p.at(d.end + 2).isWord()) {
+                && (!p.at(d.end + 2).isWord() || words.has("purpose", p.word(d.end + 2)))) {
             d.amount = Amount.of(Rational.ONE, Rational.of(2));
             d.end += 2;
         }

@@ -125,6 +125,13 @@ final class MeasureWords {
         if (!p.at(i).isWord() || !second.glued() || !words.has("vessel-end", second.text())) {
             return Optional.empty();
         }
+        Optional<String> slip =
+                known.test(p.word(i))
+                        ? Optional.empty()
+                        : words.nearMeasure(p.word(i) + second.text());
+        if (slip.isPresent()) {
+            return slip.map(m -> new Found(m, i + 2, true));
+        }
         String end = words.table("vessel-end").value(second.text()).orElse(second.text());
         return Optional.of(new Found(p.word(i) + " " + end, i + 2, false, true));
     }

@@ -77,7 +77,11 @@ final class NameParser {
                             && !words.has("stop", p.word(i + 1))
                             && !words.has("of", p.word(i + 1))
                             && !p.at(i + 1).glued();
-            if (words.has("of", w) || words.has("article", w) && !w.equals("one")) {
+            boolean cooled =
+                    words.has("adverb", w) && p.at(i + 1).glued() && p.at(i + 2).isWord();
+            if (cooled) {
+                i += 2;
+            } else if (words.has("of", w) || words.has("article", w) && !w.equals("one")) {
                 i++;
             } else if (keepsWhole(i)) {
                 return i;

@@ -83,7 +83,8 @@ final class NumberParser {
                 return range;
             }
             Numeral upper = second.get();
-            range = range.to(upper);
+            boolean aside = p.at(range.next()).isMark(',') && p.at(upper.next()).isMark(',');
+            range = range.to(aside ? upper.withNext(upper.next() + 1) : upper);
         }
         return range;
     }
@@ -289,6 +290,11 @@ final class NumberParser {
         if (fraction.isPresent()) {
             return Optional.of(mixed(whole, rational(fraction.get()), i + 2, next.text()));
         }
+        boolean quarter = whole.equals(Rational.ONE) && next.text().equals("a") && !next.spaced();
+        if (quarter && next.capital() && measureAt(i + 2)) {
+            return Optional.of(
+                    Numeral.of(Rational.of(1, 4), i + 2).or(whole, "“1A” is read as ¼"));
+        }
         boolean three = whole.equals(Rational.of(3)) && next.text().equals("a") && !next.spaced();
         if (three && next.capital()) {
             return Optional.of(Numeral.of(THREE_QUARTERS, i + 2).or(whole, "“3A” is read as ¾"));
@@ -360,6 +366,9 @@ final class NumberParser {
 
     private Optional<Numeral> word(int i) {
         String w = p.word(i);
+        if (w.equals("j") && p.at(i).capital() && measureAt(i + 1)) {
+            return Optional.of(Numeral.of(HALF, i + 1).or(Rational.ONE, "“J” is read as ½"));
+        }
         boolean barred = ONES.contains(w) && isDigits(p.at(i + 1)) && p.at(i + 1).glued();
         if (barred && isUsual(p.at(i + 1))) {
             return Optional.of(
@@ -371,7 +380,8 @@ final class NumberParser {
         }
         Optional<String> scanned = words.table("scanned-fraction").value(w);
         boolean thing = measureAt(i + 1) || words.has("of", p.word(i + 1));
-        if (scanned.isPresent() && (thing || words.has("countable", p.word(i + 1)))) {
+        boolean opens = i == 0 && p.at(1).isWord() && !words.knows(w);
+        if (scanned.isPresent() && (thing || opens || words.has("countable", p.word(i + 1)))) {
             return Optional.of(
                     ofA(Numeral.of(rational(scanned.get()), i + 1))
                             .or(Rational.ONE, "“" + w + "” is read as " + scanned.get()));

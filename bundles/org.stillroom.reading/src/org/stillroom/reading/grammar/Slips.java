@@ -63,6 +63,10 @@ final class Slips {
     /** Returns a word with letters of like shape made one. */
     static String likeness(String word) {
         return word.replace("rn", "m")
+                .replace("ni", "m")
+                .replace("li", "h")
+                .replace("cl", "d")
+                .replace("vv", "w")
                 .replace('0', 'o')
                 .replace('1', 'l')
                 .replace('i', 'l')

@@ -235,6 +235,7 @@ final class Tokenizer {
             char first = letters.charAt(0);
             boolean mixed =
                     end - at > 1
+                            && !letters.equals("1a")
                             && (first == '0' || first == '1')
                             && Character.isLetter(letters.charAt(1));
             String mended = letters.replace('0', 'o').replace('1', 'l');
