@@ -139,11 +139,16 @@ final class AmountParser {
                                             Amount.Kind.EQUAL_PARTS,
                                             Optional.of(part),
                                             Optional.empty());
-                            boolean mark = p.at(m.next()).isMark(',') || p.at(m.next()).isMark(':');
-                            int next =
-                                    mark && p.at(m.next() + 1).isWord() ? m.next() + 1 : m.next();
+                            int next = overMark(m.next());
                             return Quantity.of(amount, "part", i, next).forEach(next);
                         });
+    }
+
+    /** Passes over the mark in “in equal parts, claret and lemonade”. */
+    private int overMark(int i) {
+        boolean mark = p.at(i).isMark(',') || p.at(i).isMark(':');
+        boolean name = p.at(i + 1).isWord() && !words.has("stop", p.word(i + 1));
+        return mark && name ? i + 1 : i;
     }
 
     /** Reads “℥iv”, “fl. oz. viij”, “gtt. x”: the measure first, as prescriptions do. */

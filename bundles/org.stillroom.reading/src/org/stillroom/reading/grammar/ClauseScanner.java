@@ -620,11 +620,12 @@ final class ClauseScanner {
             return rinse.get().next();
         }
         i = p.at(i).isMark('(') && words.at("fill-after", p, i + 1).isPresent() ? i + 1 : i;
-        Optional<PhraseTable.Match> full = words.at("fill-after", p, i);
+        Optional<PhraseTable.Match> full =
+                words.at("fill-after", p, i)
+                        .filter(m -> !m.value().equals("float") || !p.at(m.next()).isWord());
         if (full.isPresent() && draft.measure.equals("unstated")) {
             String how = full.get().value().isEmpty() ? "fill" : full.get().value();
-            draft.amount =
-                    Amount.of(how.equals("float") ? Amount.Kind.FLOAT : Amount.Kind.FILL);
+            draft.amount = Amount.of(how.equals("float") ? Amount.Kind.FLOAT : Amount.Kind.FILL);
             draft.measure = how;
             draft.kind = draft.kind == LineKind.ICE ? LineKind.ICE : LineKind.TOP;
             draft.end = full.get().next();

@@ -115,7 +115,7 @@ final class FillParser {
         }
         s.share = before;
         s.at = fill.get().next();
-        s.with = words.has("fill-with", p.word(s.at - 1));
+        s.with = words.has("with", p.word(s.at - 1));
         return !words.has("will", p.word(at - 1));
     }
 

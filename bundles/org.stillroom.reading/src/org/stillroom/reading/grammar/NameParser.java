@@ -78,7 +78,10 @@ final class NameParser {
                             && !words.has("of", p.word(i + 1))
                             && !p.at(i + 1).glued();
             boolean cooled =
-                    words.has("adverb", w) && p.at(i + 1).glued() && p.at(i + 2).isWord();
+                    words.has("adverb", w)
+                            && p.at(i + 1).glued()
+                            && isParticiple(i + 1)
+                            && p.at(i + 2).isWord();
             if (cooled) {
                 i += 2;
             } else if (words.has("of", w) || words.has("article", w) && !w.equals("one")) {

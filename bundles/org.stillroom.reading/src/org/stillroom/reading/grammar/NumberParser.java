@@ -292,8 +292,7 @@ final class NumberParser {
         }
         boolean quarter = whole.equals(Rational.ONE) && next.text().equals("a") && !next.spaced();
         if (quarter && next.capital() && measureAt(i + 2)) {
-            return Optional.of(
-                    Numeral.of(Rational.of(1, 4), i + 2).or(whole, "“1A” is read as ¼"));
+            return Optional.of(Numeral.of(Rational.of(1, 4), i + 2).or(whole, "“1A” is read as ¼"));
         }
         boolean three = whole.equals(Rational.of(3)) && next.text().equals("a") && !next.spaced();
         if (three && next.capital()) {
