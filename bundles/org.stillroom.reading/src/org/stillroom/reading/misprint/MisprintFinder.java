@@ -18,19 +18,29 @@ import org.stillroom.model.text.Span;
  * Finds words that type or a scanner has damaged, and proposes what they were.
  *
  * <p>A word that nobody knows is compared with what it would be if letters had been confused in the
- * usual ways, or if one letter were wrong. The better known that word is, the stranger the letters of
- * the printed one are, and the more alone it stands among what could be meant, the likelier it is. A
- * noisy channel with a unigram model, as handbooks on speech and language processing describe it.
+ * usual ways, or if one letter were wrong. The better known that word is, the rarer and the stranger
+ * the printed one is, the oftener its neighbours stand beside it elsewhere, and the more alone it is
+ * among what could be meant, the likelier it is. A noisy channel, as handbooks on speech and language
+ * processing describe it.
  */
 public final class MisprintFinder {
 
-    private static final int SHORTEST = 3;
+    private static final int SHORTEST = 2;
     private static final int LONGEST = 24;
     private static final double PLAIN_SLIP = 0.7;
     private static final double BESIDE = 8;
 
     /** Where the proposal begins to be worth reading; chosen on generated misprints. */
-    private static final double WORTH = 0.9;
+    private static final double WORTH = 0.78;
+
+    /** A library that prints a word more often speaks for it, more than in proportion. */
+    private static final double MET = 1.5;
+
+    /** “Syrups” beside “syrup”: endings are no misprints. */
+    private static final double ENDING = 40;
+
+    /** Of two letters there is always another word. */
+    private static final double TINY = 10;
 
     private final Words words;
     private final List<Confusion> confusions = confusions();
@@ -73,14 +83,13 @@ public final class MisprintFinder {
         boolean number = word.chars().filter(Character::isDigit).count() * 2 > word.length();
         boolean size = word.length() >= SHORTEST && word.length() <= LONGEST;
         boolean roman = word.matches("[ivxlcdm]+");
-        if (!letters || number || roman || !size || words.count(word) > 1) {
+        if (!letters || number || roman || !size || words.isTaught(word)) {
             return Optional.empty();
         }
         Map<String, Guess> guesses = new HashMap<>();
         confuse(word, 1, "", guesses, 2);
-        if (words.strange(word) > 0) {
-            slip(word, guesses);
-        }
+        slip(word, guesses);
+        guesses.remove(word);
         List<Guess> best =
                 guesses.values().stream()
                         .map(g -> beside(g, before, after))
@@ -99,12 +108,26 @@ public final class MisprintFinder {
     private Optional<Guess> judged(String word, List<Guess> best) {
         Guess first = best.get(0);
         double second = best.size() > 1 ? best.get(1).score() : 0;
-        int strange = words.strange(word);
-        double own = own(word.length(), strange);
+        double own = asPrinted(word, first.word());
         double probability = first.score() / (first.score() + second + own);
         return probability < WORTH
                 ? Optional.empty()
                 : Optional.of(new Guess(first.word(), first.confused(), probability));
+    }
+
+    /** How much speaks for a word being right as it stands, beside what it may have been. */
+    private double asPrinted(String word, String meant) {
+        double own = own(word.length(), words.strange(word));
+        double met = Math.pow(Math.max(1, words.count(word)), MET);
+        double tiny = word.length() == SHORTEST ? TINY : 1;
+        return own * met * tiny * (isEnding(word, meant) ? ENDING : 1);
+    }
+
+    /** Tells whether two words differ by a letter or two at the end alone. */
+    private static boolean isEnding(String a, String b) {
+        String shorter = a.length() < b.length() ? a : b;
+        String longer = a.length() < b.length() ? b : a;
+        return longer.startsWith(shorter) && longer.length() - shorter.length() <= 2;
     }
 
     /**
@@ -147,9 +170,6 @@ public final class MisprintFinder {
 
     /** Any one letter may be another, or one too many, or missing. */
     private void slip(String word, Map<String, Guess> guesses) {
-        if (word.length() < 4) {
-            return;
-        }
         for (int i = 0; i < word.length(); i++) {
             String head = word.substring(0, i);
             String tail = word.substring(i + 1);

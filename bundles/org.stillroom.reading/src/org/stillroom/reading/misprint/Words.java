@@ -1,12 +1,22 @@
 package org.stillroom.reading.misprint;
 
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.ObjIntConsumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.stillroom.reading.grammar.VocabularyRow;
 
 /**
@@ -26,6 +36,7 @@ public final class Words {
     private static final Pattern WORD = Pattern.compile("[\\p{L}\\d][\\p{L}\\d'’]*");
 
     private final Map<String, Integer> counts = new HashMap<>();
+    private final Set<String> taught = new HashSet<>();
     private final Map<String, Integer> triples = new HashMap<>();
     private final Map<String, Integer> pairs = new HashMap<>();
 
@@ -43,6 +54,7 @@ public final class Words {
             VocabularyRow.of(language).forEach(r -> words.know(r.form()));
         }
         names.forEach(words::know);
+        plain().forEach(words.taught::add);
         Map<String, Integer> met = new HashMap<>();
         texts.forEach(t -> each(t, (w, at) -> met.merge(w, 1, Integer::sum)));
         texts.forEach(words::pair);
@@ -54,6 +66,19 @@ public final class Words {
                     }
                 });
         return words;
+    }
+
+    private static List<String> plain() {
+        try (InputStream in = Words.class.getResourceAsStream("plain-words.txt");
+                BufferedReader rows =
+                        new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+            return rows.lines()
+                    .filter(l -> !l.startsWith("#"))
+                    .flatMap(l -> Stream.of(l.split(" ")))
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException("The plain words cannot be read", e);
+        }
     }
 
     private void pair(String text) {
@@ -68,6 +93,7 @@ public final class Words {
 
     private void know(String form) {
         each(form, (w, at) -> counts.merge(w, KNOWN, (a, b) -> KNOWN));
+        each(form, (w, at) -> taught.add(w));
     }
 
     private void spell(String word) {
@@ -92,6 +118,11 @@ public final class Words {
     /** Returns how often a word occurs. */
     int count(String word) {
         return counts.getOrDefault(word, 0);
+    }
+
+    /** Tells whether a vocabulary or the thesaurus has a word; how often a library prints it tells less. */
+    boolean isTaught(String word) {
+        return taught.contains(word);
     }
 
     /** Returns how often a word stood right before another one. */

@@ -113,7 +113,7 @@ public final class MisprintBenchmark {
             if (!printed.toString().equals(word)) {
                 meant.put(
                         out.codePointCount(0, out.length()) == out.length() ? out.length() : -1,
-                        word.toLowerCase(Locale.ROOT).replace('’', '\''));
+                        word.toLowerCase(Locale.ROOT).replace('’', '\'').replace('ſ', 's'));
             }
             out.append(printed);
             at = m.end();
