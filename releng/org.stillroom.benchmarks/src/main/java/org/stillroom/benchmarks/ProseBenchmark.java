@@ -3,8 +3,6 @@ package org.stillroom.benchmarks;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -66,9 +64,10 @@ public final class ProseBenchmark {
         Map<String, Map<String, Tally>> tallies = new TreeMap<>();
         List<Judged> judged = new ArrayList<>();
         for (String line :
-                Files.readAllLines(
-                        Truth.file(args, "releng/truth/reading/prose.jsonl"),
-                        StandardCharsets.UTF_8)) {
+                Truth.rows(
+                        args,
+                        "releng/truth/reading/prose.jsonl",
+                        "releng/truth/reading/sealed-prose.jsonl")) {
             JsonNode truth = json.readTree(line);
             Reading reading = read(reader, truth);
             Map<String, Tally> half =
@@ -277,10 +276,15 @@ public final class ProseBenchmark {
         System.out.printf("  macro F1 of steps, vessel, ice, garnish, serves: %.3f%n", macro);
     }
 
+    private static String half(Judged j) {
+        return j.truth().get("half").asText();
+    }
+
     private static void mistakes(List<Judged> judged, int count, boolean all) {
         System.out.println("Recipes with the most errors" + (all ? "" : ", half A"));
         judged.stream()
-                .filter(j -> all || j.truth().get("half").asText().equals("A"))
+                .filter(j -> all || half(j).equals("A"))
+                .filter(j -> !half(j).equals(Truth.SEALED))
                 .filter(j -> !j.errors().isEmpty())
                 .sorted(Comparator.comparingInt((Judged j) -> -j.errors().size()))
                 .limit(count)

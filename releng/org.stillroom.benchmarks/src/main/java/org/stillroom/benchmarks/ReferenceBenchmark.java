@@ -3,9 +3,6 @@ package org.stillroom.benchmarks;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -34,7 +31,7 @@ import org.stillroom.reading.reference.References;
  *
  * <p>A reference is right where its first step is; edits are compared by what is done, to what and
  * by what, as sets of words, as the truth’s description says. Arguments: the file; then
- * {@code --mistakes} to list those of half A, with {@code --all} those of B and C too.
+ * {@code --mistakes} to list those of half A, with {@code --all} those of all but the sealed half.
  */
 public final class ReferenceBenchmark {
 
@@ -93,7 +90,7 @@ public final class ReferenceBenchmark {
             Tally[] tallies =
                     halves.computeIfAbsent(half, h -> new Tally[] {new Tally(), new Tally()});
             boolean right = judge(read, tallies[0], tallies[1]);
-            if (show && !right && (half.equals("A") || all && !half.equals("D"))) {
+            if (show && !right && (half.equals("A") || all && !half.equals(Truth.SEALED))) {
                 tell(read);
             }
         }
@@ -107,16 +104,13 @@ public final class ReferenceBenchmark {
 
     /** Returns the rows of a file that was named, else those of all files of the truth. */
     private static List<String> rows(String[] args) throws IOException {
-        List<String> rows = new ArrayList<>();
-        if (args.length > 0 && !args[0].startsWith("--")) {
-            return Files.readAllLines(Path.of(args[0]), StandardCharsets.UTF_8);
-        }
-        for (String name : List.of("", "holdout-", "unseen-")) {
-            Path file =
-                    Truth.file(new String[0], "releng/truth/reading/" + name + "references.jsonl");
-            rows.addAll(Files.readAllLines(file, StandardCharsets.UTF_8));
-        }
-        return rows;
+        String folder = "releng/truth/reading/";
+        return Truth.rows(
+                args,
+                folder + "references.jsonl",
+                folder + "holdout-references.jsonl",
+                folder + "unseen-references.jsonl",
+                folder + "sealed-references.jsonl");
     }
 
     private static boolean judge(Case read, Tally bases, Tally edits) {
