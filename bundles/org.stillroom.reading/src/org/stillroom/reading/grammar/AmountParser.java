@@ -15,7 +15,7 @@ final class AmountParser {
     private static final Set<String> PHARMACY_FIRST =
             Set.of(
                     "oz", "lb", "drop", "grain", "minim", "gallon", "pint", "drachm", "scruple",
-                    "whole", "handful", "pinch", "part");
+                    "whole", "handful", "pinch", "part", "gramme");
 
     private final Vocabulary words;
     private final Passage p;
@@ -95,8 +95,15 @@ final class AmountParser {
         Optional<MeasureWords.Found> unit =
                 measures.exact(p, next).filter(m -> words.has("of", p.word(m.next())));
         next = unit.map(MeasureWords.Found::next).orElse(next);
-        Rational value = again ? times.plus(Rational.ONE) : times;
+        boolean more = multiplied && times.compareTo(Rational.ONE) < 0 && isAgain(phrase.get());
+        Rational value = again || more ? times.plus(Rational.ONE) : times;
         return Optional.of(sameAs(value, i, again ? next + 1 : next));
+    }
+
+    /** Tells whether a phrase says “again”: “half as much again of”. */
+    private boolean isAgain(PhraseTable.Match phrase) {
+        return words.has("again", p.word(phrase.next() - 1))
+                || words.has("again", p.word(phrase.next() - 2));
     }
 
     /** Reads “1½ do.”, whose measure stands in the line before. */

@@ -53,7 +53,9 @@ final class BareNames {
         if (isShaped(d, n)) {
             return Optional.of(d);
         }
-        if ((role != Role.RINSE && lineMode || role == Role.GARNISH) && !isDrawn(n)) {
+        boolean sliced = d.preparations.stream().anyMatch(w -> words.has("slicing", w));
+        boolean counts = (role != Role.RINSE && lineMode || role == Role.GARNISH) && !sliced;
+        if (counts && !isDrawn(n)) {
             kinds.one(d, p.word(n.last()));
         }
         return Optional.of(d);

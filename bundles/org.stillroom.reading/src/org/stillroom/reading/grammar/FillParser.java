@@ -172,6 +172,7 @@ final class FillParser {
         for (int round = 0; round < 14; round++) {
             if (s.share.isEmpty()) {
                 s.share = amounts.numbers().parse(s.at).filter(Numeral::fraction);
+                s.share = s.share.or(() -> partFull(s.at));
                 if (s.share.isPresent()) {
                     s.at = s.share.get().next();
                     continue;
@@ -255,7 +256,8 @@ final class FillParser {
         int nameAt = words.at("little", p, at).map(PhraseTable.Match::next).orElse(at);
         Optional<Name> name = names.parse(nameAt);
         if (name.isEmpty()
-                || words.has("not-name", p.word(name.get().last()))
+                || name.get().first() == name.get().last()
+                        && words.has("not-name", p.word(name.get().last()))
                         && !words.has("spout", p.word(name.get().last()))
                         && !name.get().known()) {
             return Optional.empty();

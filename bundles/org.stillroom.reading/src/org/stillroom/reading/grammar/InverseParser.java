@@ -45,7 +45,7 @@ final class InverseParser {
         if (name.isEmpty()) {
             return Optional.empty();
         }
-        int at = afterRemark(afterOther(name.get().next()));
+        int at = afterTake(i, afterRemark(afterOther(name.get().next())));
         boolean mark =
                 p.at(at).isMark(',')
                         || p.at(at).isMark(':')
@@ -63,9 +63,18 @@ final class InverseParser {
                 .map(q -> draft(i, name.get(), q));
     }
 
+    /** Passes over the verb of “of cognac oil take ninety drops”. */
+    private int afterTake(int i, int at) {
+        boolean of = words.has("of", p.word(i)) || words.has("of", p.word(i - 1));
+        return of && words.has("take-word", p.word(at)) ? at + 1 : at;
+    }
+
     /** Passes over “to the gallon” and “per pint”, which say of what an amount is taken. */
     private Quantity overRate(Quantity q) {
         int at = q.next();
+        if (words.has("only", p.word(at))) {
+            return q.withNext(at + 1);
+        }
         if (!words.has("rate", p.word(at))) {
             return q;
         }
@@ -231,6 +240,13 @@ final class InverseParser {
     /** Decides between a share and a counted thing where no measure is printed. */
     private void settle(Draft d, Name n, Quantity q) {
         if (q.hasMeasure()) {
+            return;
+        }
+        Optional<PhraseTable.Match> leading = words.at("measure", p, n.first());
+        if (leading.isPresent() && words.has("of", p.word(leading.get().next()))) {
+            d.measure = leading.get().value();
+            Name.Piece all = d.pieces.get(0);
+            d.pieces.set(0, new Name.Piece(leading.get().next() + 1, all.to()));
             return;
         }
         boolean fraction = q.amount().quantity().filter(x -> !x.isWhole()).isPresent();

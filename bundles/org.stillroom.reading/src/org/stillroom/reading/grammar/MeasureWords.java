@@ -47,6 +47,7 @@ final class MeasureWords {
                 .or(() -> sign(p, i))
                 .or(() -> dotted(p, i))
                 .or(() -> divided(p, i))
+                .or(() -> filled(p, i))
                 .or(() -> misspelt(p, i))
                 .or(() -> unusual(p, i));
     }
@@ -134,6 +135,16 @@ final class MeasureWords {
         }
         String end = words.table("vessel-end").value(second.text()).orElse(second.text());
         return Optional.of(new Found(p.word(i) + " " + end, i + 2, false, true));
+    }
+
+    /** Any “…ful of” measures by what holds it: “two rummerfuls of”. */
+    private Optional<Found> filled(Passage p, int i) {
+        String word = p.word(i);
+        String stem = word.replaceFirst("(?:fuls|sful|ful)$", "");
+        boolean holder = stem.length() > 2 && stem.length() < word.length();
+        return holder && words.has("of", p.word(i + 1))
+                ? Optional.of(new Found(stem, i + 1, false, true))
+                : Optional.empty();
     }
 
     private Optional<Found> divided(Passage p, int i) {

@@ -71,6 +71,9 @@ final class NameParser {
     private int lead(int index, List<String> preparations) {
         int i = words.at("remains", p, index).map(PhraseTable.Match::next).orElse(index);
         while (i < index + 9) {
+            if (words.at("keep", p, i).isPresent() || keepsSort(i)) {
+                return i;
+            }
             String w = p.word(i);
             boolean wordFollows =
                     p.at(i + 1).isWord()
@@ -107,6 +110,11 @@ final class NameParser {
         return i;
     }
 
+    /** “Cut loaf sugar” is a sort of sugar, though other things are cut. */
+    private boolean keepsSort(int i) {
+        return words.has("sort", p.word(i)) && words.has("prep", p.word(i)) && !dropsSort(i);
+    }
+
     /** Tells whether the thesaurus has a name of several words that starts here. */
     private boolean keepsWhole(int i) {
         if (dropsSort(i)) {
@@ -138,7 +146,7 @@ final class NameParser {
     }
 
     private int end(int from) {
-        int i = from;
+        int i = words.at("keep", p, from).map(PhraseTable.Match::next).orElse(from);
         while (i < from + LONGEST) {
             Optional<Names.Known> known = names.longest(p, i).filter(k -> isPlain(from, k));
             if (known.isPresent() && known.get().next() > i + 1) {
@@ -185,7 +193,8 @@ final class NameParser {
         if (words.has("of", t.text())) {
             return i > from && ofGoesOn(i);
         }
-        boolean stop = words.has("stop", t.text()) && !isItalian(i);
+        boolean tied = p.at(i + 1).glued() && words.has("head", p.word(i + 1));
+        boolean stop = words.has("stop", t.text()) && !isItalian(i) && !tied;
         if (stop || isNumber(i) || i > from && isUnit(i)) {
             return false;
         }

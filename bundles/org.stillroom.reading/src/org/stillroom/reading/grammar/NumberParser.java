@@ -239,6 +239,16 @@ final class NumberParser {
                     : Numeral.of(whole.plus(fraction.low()), fraction.next())
                             .or(whole, "a hyphen may stand for the bar of a fraction");
         }
+        Token after = p.at(i + 2);
+        boolean mixedAbove =
+                isDigits(next)
+                        && next.glued()
+                        && after.type() == Token.Type.FRACTION
+                        && CHARACTERS.containsKey(after.text());
+        if (mixedAbove) {
+            Rational high = value(next).plus(CHARACTERS.get(after.text()));
+            return Numeral.of(whole, i + 1).to(Numeral.of(high, i + 3));
+        }
         if (isDigits(next) && next.glued()) {
             return dashed(i, false);
         }
@@ -418,11 +428,14 @@ final class NumberParser {
                 p.at(i + 1).isWord()
                         && (measureAt(i + 1)
                                 || words.has("countable", p.word(i + 1))
+                                || words.has("article", p.word(i + 1))
                                 || words.has("fraction", p.word(i + 1)));
         return !follows || words.knows(w)
                 ? Optional.empty()
                 : words.likeNumber(w)
-                        .map(v -> andDirectly(multiplied(Numeral.of(rational(v), i + 1))));
+                        .map(v -> Numeral.of(rational(v), i + 1))
+                        .filter(n -> n.fraction() || !words.has("article", p.word(i + 1)))
+                        .map(n -> n.fraction() ? ofA(n) : andDirectly(multiplied(n)));
     }
 
     /** Reads “a dozen”, “a half”, “the third part of”, “a couple of”, or “a” alone. */

@@ -42,6 +42,9 @@ final class Skipper {
      * @param placed whether a clause begins here or a verb of making went before
      */
     int reference(int i, boolean placed) {
+        if (words.at("same", p, i).isPresent()) {
+            return i;
+        }
         return words.at("refer", p, i)
                 .filter(m -> placed || words.has("refer-always", p.word(i)))
                 .map(m -> untilMark(m.next()))

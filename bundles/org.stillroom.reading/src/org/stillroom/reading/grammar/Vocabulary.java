@@ -64,8 +64,9 @@ final class Vocabulary {
         } else if (kind.equals("participle")) {
             verbs.addParticiple(form, value);
         }
-        if (kind.equals("number") && form.length() > 2) {
-            numberShapes.put(Slips.likeness(form), value);
+        boolean number = kind.equals("number") && form.length() > 2;
+        if (number || kind.equals("fraction") && form.length() > 3) {
+            numberShapes.putIfAbsent(Slips.likeness(form), value);
         }
         boolean whole = form.indexOf(' ') < 0 && form.length() > 3;
         if (kind.equals("measure") && whole && !form.startsWith("fl")) {
@@ -124,8 +125,11 @@ final class Vocabulary {
                             || has("size", head)
                             || has("fraction", head);
             String tail = word.substring(i);
-            boolean follows = tail.length() > 2 && known.test(tail) || has("article", tail);
-            if (leads && follows && !has("no-cut", tail)) {
+            boolean follows =
+                    tail.length() > 2 && known.test(tail)
+                            || has("article", tail)
+                            || has("of", tail) && has("measure", head);
+            if (leads && follows && !has("no-cut", tail) && !has("no-tail", tail)) {
                 return i;
             }
         }
