@@ -76,6 +76,53 @@ final class EditFinder {
                                     + END,
                             1,
                             2),
+                    rule(
+                            RawEdit.Op.REPLACE,
+                            "\\b(?:us(?:e|ing)|put(?:ting)?|tak(?:e|ing)|and|add(?:ing)?) (?:the )?"
+                                    + N
+                                    + " in (its|their) (?:stead|place|room)",
+                            2,
+                            1),
+                    rule(
+                            RawEdit.Op.AMOUNT,
+                            "\\b(?:omit(?:ting)?|leav(?:e|ing) out|minus) "
+                                    + "((?:an? |one )?(?:quarter|third|half|fourth)) (?:of )?the "
+                                    + N
+                                    + END,
+                            2,
+                            1),
+                    rule(
+                            RawEdit.Op.AMOUNT,
+                            "(?:^|[,;.§] ?|\\bwith |\\bbut |\\band )(?:the )?"
+                                    + N
+                                    + " (?:being |is |are )?(?:cut|reduced|increased|raised|brought)"
+                                    + "(?: down)? to (?:only )?"
+                                    + N
+                                    + END,
+                            1,
+                            2),
+                    rule(
+                            RawEdit.Op.AMOUNT,
+                            "\\blet there be ([^,;:.()§]{2,40}?) of the " + N + END,
+                            2,
+                            1),
+                    rule(
+                            RawEdit.Op.AMOUNT,
+                            "\\b((?:doubl|trebl|halv)(?:e|ing) (?:everything|all(?: the)?(?: quantities"
+                                    + "| amounts)?|the (?:whole|quantities|lot)))\\b",
+                            0,
+                            1),
+                    rule(
+                            RawEdit.Op.AMOUNT,
+                            "\\b((?:one )?(?:half|quarter|third|fourth)) (?:of )?(?:the |these |those )?§*"
+                                    + " ?(?:foregoing |above |same )?(?:quantit|amounts|measures)[a-z]*",
+                            0,
+                            1),
+                    rule(
+                            RawEdit.Op.AMOUNT,
+                            "\\bin ((?:two|three|four|five|six) times) (?:the|that) (?:quantity|amount)",
+                            0,
+                            1),
                     rule(RawEdit.Op.REPLACE, OPEN + N + INSTEAD + N + END, 2, 1),
                     rule(
                             RawEdit.Op.REPLACE,
@@ -100,7 +147,7 @@ final class EditFinder {
                             RawEdit.Op.REMOVE,
                             "(?:^|[,;.§] ?|\\band )(?:the )?"
                                     + N
-                                    + " (?:being |is |are )?(?:left (?:out|off)|omitted|dispensed with"
+                                    + " (?:being |is |are )?(?:left (?:out|off)|omitted|dispensed with|dropped"
                                     + "|kept back)",
                             1,
                             0),
@@ -154,7 +201,7 @@ final class EditFinder {
                             0),
                     rule(
                             RawEdit.Op.REMOVE,
-                            "\\b(?:leav(?:e|ing) out|omit(?:ting)?|without|minus|wanting"
+                            "\\b(?:leav(?:e|ing) (?:out|off)|omit(?:ting)?|without|minus|wanting"
                                     + "|dispens(?:e|ing) with|drop(?:ping)?|less the|but not|no|not) (?:the |any )?"
                                     + N
                                     + END,
@@ -162,7 +209,7 @@ final class EditFinder {
                             0),
                     rule(
                             RawEdit.Op.AMOUNT,
-                            "\\b(?:(?:doubl(?:e|ing)|twice|treble|thrice)(?: the quantity of)? (?:the |as much (?:of )?(?:the )?)?"
+                            "\\b(?:(?:doubl(?:e|ing)|halv(?:e|ing)|twice|treble|thrice)(?: the quantity of)? (?:the |as much (?:of )?(?:the )?)?"
                                     + "|half (?:the quantity of |as much (?:of )?)?(?:the |as much (?:of )?(?:the )?))"
                                     + N
                                     + END,
@@ -196,11 +243,16 @@ final class EditFinder {
                                     + END,
                             0,
                             1),
-                    rule(RawEdit.Op.ADD, "(?:^|[.;,§] ?)" + N + " (?:may be|is|are) added", 0, 1),
+                    rule(
+                            RawEdit.Op.ADD,
+                            "(?:^|[.;,§] ?)(?:and )?" + N + " (?:may be |is |are |being )?added",
+                            0,
+                            1),
                     rule(
                             RawEdit.Op.ADD,
                             "\\b(?:add(?:ing)?|plus|topped with|top(?:ping)? up with|grate|with the addition of"
-                                    + "|fill(?:ing)?(?: up)? with) (?:the )?"
+                                    + "|fill(?:ed|ing)?(?: it)?(?: up)? with|lengthen(?:ed|ing)? with|finish(?:ed|ing)? with"
+                                    + "|squeez(?:e|ing) in|break(?:ing)? in|slic(?:e|ing) in) (?:the )?"
                                     + N
                                     + END,
                             0,
@@ -309,7 +361,19 @@ final class EditFinder {
         int from = 0;
         while (from < rest.length() && m.find(from)) {
             boolean replaced = INSTEAD_OF.matcher(rest.substring(0, m.start(1))).find();
-            if (inBase.test(m.group(2)) && !replaced && !startsWithOrder(m.group(1))) {
+            boolean swapped = SWAP.matcher(rest.substring(0, m.start())).find();
+            if (swapped && inBase.test(m.group(1)) && !inBase.test(m.group(2))) {
+                found.add(
+                        new RawEdit(
+                                RawEdit.Op.REPLACE,
+                                bare(m.group(1)),
+                                m.group(2).strip(),
+                                m.start(),
+                                m.end(2),
+                                m.start(2)));
+                blot(rest, m.start(1), m.end(2));
+                m.reset(rest.toString());
+            } else if (inBase.test(m.group(2)) && !replaced && !startsWithOrder(m.group(1))) {
                 found.add(
                         new RawEdit(
                                 RawEdit.Op.REPLACE,
@@ -325,6 +389,9 @@ final class EditFinder {
             }
         }
     }
+
+    /** “Exchange the gin for rum and the milk for cream” names first what goes. */
+    private static final Pattern SWAP = Pattern.compile("\\b(?:exchang|chang|swap)");
 
     /** In “rum instead of gin and sugar for the syrup” the gin is not what the syrup gives way to. */
     private static final Pattern INSTEAD_OF =
@@ -358,7 +425,7 @@ final class EditFinder {
         int end = m.end();
         boolean named =
                 rule.op == RawEdit.Op.REMOVE || rule.op == RawEdit.Op.AMOUNT
-                        ? !from.isEmpty() && !IDLE.matcher(from).find()
+                        ? whole || !from.isEmpty() && !IDLE.matcher(from).find()
                         : !to.isEmpty() && !IDLE.matcher(to).find();
         if (named) {
             found.add(new RawEdit(rule.op, from, to, m.start(), end, toStart));

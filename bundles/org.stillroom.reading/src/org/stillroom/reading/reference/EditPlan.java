@@ -2,6 +2,7 @@ package org.stillroom.reading.reference;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -41,10 +42,23 @@ final class EditPlan {
             Pattern.compile(
                     "^(?:(?:the )?(?:quantit|amount|proportion|measure)|all\\b|everything|every ingredient)");
 
+    private static final Map<String, Rational> TIMES =
+            Map.of(
+                    "three times", Rational.of(3),
+                    "four times", Rational.of(4),
+                    "five times", Rational.of(5),
+                    "six times", Rational.of(6),
+                    "ten times", Rational.of(10),
+                    "twelve times", Rational.of(12),
+                    "one quarter", Rational.of(1, 4),
+                    "one third", Rational.of(1, 3),
+                    "one half", Rational.of(1, 2));
+
     private final List<ReadingLine> lines;
     private final List<ReadingLine> added = new ArrayList<>();
     private final List<Edit> edits = new ArrayList<>();
     private final List<Doubt> doubts = new ArrayList<>();
+    private final List<String> passedOver = new ArrayList<>();
     private final FoldedText folded;
     private final int offset;
     private final Function<String, List<ReadingLine>> reader;
@@ -93,6 +107,7 @@ final class EditPlan {
         }
         boolean brings = raw.op() == RawEdit.Op.ADD || raw.op() == RawEdit.Op.WITH;
         if (brings && !isThing(read(raw.to(), raw.toStart()))) {
+            passedOver.add(raw.to());
             return;
         }
         switch (raw.op()) {
@@ -126,13 +141,14 @@ final class EditPlan {
             return;
         }
         int at = naming(theirs.get(0));
-        String name = asWritten(mine.get(0));
+        String name = named(mine.get(0)).orElseGet(() -> asWritten(mine.get(0)));
         Optional<ReadingLine> named = reader.apply(name).stream().findFirst();
         boolean thing =
                 named.flatMap(ReadingLine::ingredient)
                         .filter(i -> !i.senses().isEmpty())
                         .isPresent();
-        if (at >= 0 && (thing || categories.of(name).isPresent())) {
+        boolean told = named(mine.get(0)).isPresent();
+        if (at >= 0 && (thing || told || categories.of(name).isPresent())) {
             ReadingLine line = lines.get(at);
             edits.add(new Edit.Replace(line.ingredientName(), name));
             Ingredient ingredient =
@@ -141,6 +157,39 @@ final class EditPlan {
                             .orElse(new Ingredient(name, line.span(), List.of(), List.of()));
             lines.set(at, withIngredient(line, ingredient));
         }
+    }
+
+    /** Returns the words of a change that named nothing known, where a title's word is in them. */
+    private Optional<String> named(String word) {
+        Set<String> sought = TitleKey.of(word).words();
+        return passedOver.stream()
+                .filter(words -> TitleKey.of(words).words().containsAll(sought))
+                .filter(words -> words.split(" ").length <= 3)
+                .findFirst();
+    }
+
+    /**
+     * Leaves out what is said twice: a thing that takes another's place is neither added nor left
+     * out (“brandy, not gin”).
+     */
+    void settle() {
+        List<String> taken = new ArrayList<>();
+        edits.forEach(
+                e -> {
+                    if (e instanceof Edit.Replace r) {
+                        taken.add(r.to());
+                    }
+                });
+        edits.removeIf(e -> e instanceof Edit.Remove r && isOne(r.ingredient(), taken));
+        edits.removeIf(e -> e instanceof Edit.Add a && isOne(a.line().ingredientName(), taken));
+        added.removeIf(l -> isOne(l.ingredientName(), taken));
+        doubts.removeIf(
+                d -> taken.stream().anyMatch(t -> d.reason().startsWith("“" + t + "” is to be left")));
+    }
+
+    private static boolean isOne(String name, List<String> names) {
+        Set<String> key = TitleKey.of(name).words();
+        return names.stream().anyMatch(n -> TitleKey.of(n).words().equals(key));
     }
 
     /** Returns the form of a title's word that the recipe's own words have, “bullaces”. */
@@ -212,6 +261,10 @@ final class EditPlan {
 
     private void replace(RawEdit raw, int at) {
         ReadingLine to = read(raw.to(), raw.toStart());
+        if (raw.from().equals("its") || raw.from().equals("their")) {
+            inStead(to);
+            return;
+        }
         if (at < 0) {
             Optional<String> category = categories.of(raw.from());
             at = category.map(this::only).orElse(-1);
@@ -231,6 +284,19 @@ final class EditPlan {
         lines.set(at, replaced(lines.get(at), to));
     }
 
+    /** “Leaving the wine out, and putting cider in its stead.” */
+    private void inStead(ReadingLine to) {
+        for (int i = edits.size() - 1; i >= 0; i--) {
+            if (edits.get(i) instanceof Edit.Remove gone) {
+                edits.set(i, new Edit.Replace(gone.ingredient(), to.ingredientName()));
+                lines.add(to);
+                return;
+            }
+        }
+        edits.add(new Edit.Add(to));
+        added.add(to);
+    }
+
     /** What is of its kind gives way; where nothing is, the thing comes on top. */
     private void with(RawEdit raw) {
         ReadingLine to = read(raw.to(), raw.toStart());
@@ -248,7 +314,8 @@ final class EditPlan {
         if (exact) {
             return;
         }
-        int at = same >= 0 ? same : categories.of(name).map(this::likely).orElse(-1);
+        int kind = categories.of(name).map(this::likely).orElse(-1);
+        int at = same >= 0 ? same : kind >= 0 ? kind : alike(name);
         boolean article = raw.to().startsWith("an ") || raw.to().startsWith("a ");
         if (at >= 0 && !(article && measured && same < 0)) {
             edits.add(new Edit.Replace(lines.get(at).ingredientName(), name));
@@ -257,6 +324,21 @@ final class EditPlan {
             edits.add(new Edit.Add(to));
             added.add(to);
         }
+    }
+
+    /** The only line whose name ends alike: another juice for a juice. */
+    private int alike(String name) {
+        String head = name.substring(name.lastIndexOf(' ') + 1);
+        int found = -1;
+        for (int i = 0; i < lines.size(); i++) {
+            String there = lines.get(i).ingredientName();
+            boolean ends = there.endsWith(" " + head) && name.contains(" ");
+            if (ends && found >= 0) {
+                return -1;
+            }
+            found = ends ? i : found;
+        }
+        return found;
     }
 
     /** The only line of a category, or the only strong line where the category is strong. */
@@ -425,6 +507,16 @@ final class EditPlan {
         }
         if (words.startsWith("treble")) {
             return Optional.of(Rational.of(3));
+        }
+        if (words.startsWith("halv")) {
+            return Optional.of(Rational.of(1, 2));
+        }
+        Optional<Rational> times = TIMES.entrySet().stream()
+                .filter(e -> words.startsWith(e.getKey()))
+                .map(Map.Entry::getValue)
+                .findFirst();
+        if (times.isPresent()) {
+            return times;
         }
         return words.equals("half") || words.startsWith("half as")
                 ? Optional.of(Rational.of(1, 2))

@@ -70,12 +70,12 @@ final class MentionFinder {
             Pattern.compile("^(?:edition|chapter|volume|part|book|work|page|table|paragraph)\\b");
     private static final Trigger SAME =
             Trigger.of(
-                    "ditto idem dito do id same manner aforesaid likewise above before "
+                    "ditto idem dito do id same manner fashion wise sort aforesaid likewise above before "
                             + "predecessor vide ut eodem comme meme wie ebenso desgleichen dasselbe "
                             + "mismo como come mutatis otherwise respects similarly",
                     "^(?:ditto|idem|dito)\\b|^(?:do|id)\\.(?=[ ,;]|$)|\\bditto\\b(?=[,.; ]|$)"
                             + "|\\b(?:in )?(?:exactly |precisely |just |much )*(?:the )?same "
-                            + "(?:way|manner|fashion|style|potion|sort of drink)\\b|\\bin like manner\\b"
+                            + "(?:way|manner|fashion|style|potion|sort of drink)\\b|\\bin like (?:manner|fashion|wise|sort)\\b"
                             + "|\\b(?:otherwise |precisely |exactly )*the same\\b(?= ?[,.;:]| with| but"
                             + "| without| using| substituting| only| made| less| in (?:equal|all)| and"
                             + "| except|$)"
@@ -113,7 +113,7 @@ final class MentionFinder {
             Trigger.of(
                     "same",
                     "^.{0,30}?\\bsame\\b(?! (?:quantit|amount|weight|proportion|measure|size|bulk|glass"
-                            + "|time|water|number|jug|bowl|vessel|of\\b|day|night|lemon|syrup))");
+                            + "|may be|can be|is sold|will|time|water|number|jug|bowl|vessel|of\\b|day|night|lemon|syrup))");
     private static final Pattern SHORT_EDIT =
             Pattern.compile(
                     "^(?:with |without |no |add |omit |use |using |only |but |made with |plus |less "
@@ -132,7 +132,7 @@ final class MentionFinder {
             Pattern.compile(
                     "^(?:for this,? (?:only )?)?(?:substitut|without the |replace |leave out |omit )"
                             + "|\\bin (?:the )?(?:place|stead|room) of\\b|\\btakes? the place of\\b"
-                            + "|\\bvice\\b|\\binstead of\\b");
+                            + "|\\bvice\\b|\\binstead of\\b(?! which)");
 
     /** Words that order a recipe to be made like another. */
     private static final Pattern ORDERED =
@@ -179,6 +179,8 @@ final class MentionFinder {
         String body = folded.substring(0, Math.min(REACH, folded.length()));
         Set<String> present = Trigger.words(body);
         return several(body, present)
+                .or(() -> dittoMarks(body, from))
+                .or(() -> share(body, from))
                 .or(() -> numbered(body, from))
                 .or(() -> titled(body, present, printed, from))
                 .or(() -> before(body, present, LAST_BUT_ONE, 2))
@@ -222,6 +224,31 @@ final class MentionFinder {
             items += brief && !TOLD.matcher(part).find() ? 1 : 0;
         }
         return items >= 2;
+    }
+
+    /** “" " " with sherry” repeats the recipe above. */
+    private static final Pattern MARKS = Pattern.compile("^(?:[\"„] ?){1,5}(?= ?(?:with|but|$))");
+
+    /** “One quarter of the foregoing quantities.” */
+    private static final Pattern SHARE =
+            Pattern.compile(
+                    "^(?:(?:one |a )?(?:half|quarter|third|fourth)(?: of)?|double|twice|three times) the"
+                            + " (?:foregoing|above|preceding|last)(?= (?:quantit|recipe|receipt|amounts))");
+
+    private static Optional<Mention> dittoMarks(String body, int from) {
+        return above(MARKS.matcher(body), from);
+    }
+
+    private static Optional<Mention> share(String body, int from) {
+        return above(SHARE.matcher(body), from);
+    }
+
+    private static Optional<Mention> above(Matcher m, int from) {
+        return from > 0 && m.find()
+                ? Optional.of(
+                        new Mention(
+                                Mention.Kind.BEFORE, Optional.empty(), 1, m.start(), m.end(), true))
+                : Optional.empty();
     }
 
     private static Optional<Mention> several(String body, Set<String> present) {
@@ -412,6 +439,9 @@ final class MentionFinder {
         }
         Matcher m = trigger.matcher(body);
         while (m.find()) {
+            if (LIKENESS.matcher(body.substring(0, m.start())).find()) {
+                continue;
+            }
             boolean early = m.start() < 60 || countWords(body) <= SHORT;
             String rest = body.substring(m.end()).stripLeading();
             if (m.group().endsWith("before") && TIME.matcher(rest).find()) {
@@ -439,6 +469,12 @@ final class MentionFinder {
         }
         return Optional.empty();
     }
+
+    /** “It has the taste of the former” and “named with the last” only compare. */
+    private static final Pattern LIKENESS =
+            Pattern.compile(
+                    "\\b(?:tastes?|flavou?r|colou?r|looks?|strength|smell|fame|name|named|sister|cousin"
+                            + "|brother|rival|popularity|price)(?: [a-z]+)?,? ?(?:of|to|with|like)? ?(?:the )?$");
 
     /** Words after “as before” that make it a time: “as before dinner”. */
     private static final Pattern TIME =

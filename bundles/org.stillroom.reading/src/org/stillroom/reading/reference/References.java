@@ -41,6 +41,12 @@ public final class References {
                     "\\b(?:otherwise|the rest|in (?:all )?other respects|all else|everything else"
                             + "|the other ingredients|the remaining)\\b");
 
+    /** Where a recipe that is a reference begins with it. */
+    private static final int OPENING = 8;
+
+    /** How many characters may follow it where they only name what is changed. */
+    private static final int BRIEF = 80;
+
     private final List<Reading> readings;
     private final SourceText text;
     private final Function<String, List<ReadingLine>> reader;
@@ -198,6 +204,7 @@ public final class References {
         edits.forEach(plan::apply);
         if (mention.whole()) {
             plan.exchangeByTitle(words.reading().witness().title(), base.witness().title());
+            plan.settle();
         }
         List<String> chain = new ArrayList<>();
         chain.add(base.witness().id());
@@ -232,7 +239,24 @@ public final class References {
         String there = Folding.fold(text.slice(base.witness().body())).folded();
         List<RawEdit> all = new ArrayList<>(otherwise(words));
         all.addAll(EditFinder.find(marked(words), w -> plan.find(w) >= 0 || there.contains(w)));
-        return all;
+        return all.isEmpty() ? told(words) : all;
+    }
+
+    /** “See the Mule. Rye.”: what stands alone after the reference takes a place or is added. */
+    private static List<RawEdit> told(Words words) {
+        List<RawEdit> edits = new ArrayList<>();
+        String body = words.folded().folded();
+        boolean opens = words.mention().start() < OPENING;
+        boolean brief = body.length() - words.mention().end() < BRIEF;
+        for (ReadingLine line : opens && brief ? words.reading().lines() : List.<ReadingLine>of()) {
+            int start = words.folded().toFolded(line.span().start() - words.offset());
+            int end = words.folded().toFolded(line.span().end() - words.offset());
+            if (start >= words.mention().end() && end > start && end <= body.length()) {
+                String said = body.substring(start, end);
+                edits.add(new RawEdit(RawEdit.Op.WITH, "", said, start, end, start));
+            }
+        }
+        return edits;
     }
 
     /** In “brandy, one jigger; otherwise the same” the lines before stand in for others. */

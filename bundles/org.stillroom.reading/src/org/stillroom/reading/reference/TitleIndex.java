@@ -5,8 +5,11 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.stillroom.model.source.Witness;
 import org.stillroom.reading.cut.TitleKey;
 
@@ -17,6 +20,8 @@ final class TitleIndex {
     private final Map<TitleKey, List<Integer>> byKey = new HashMap<>();
     private final Map<String, List<Integer>> byWord = new HashMap<>();
     private final Map<String, List<Integer>> byNumber = new HashMap<>();
+
+    private static final Pattern NUMBERED = Pattern.compile("(?i)\\bno\\. ?(\\d{1,3})\\W*$");
 
     TitleIndex(List<Witness> witnesses) {
         for (int i = 0; i < witnesses.size(); i++) {
@@ -29,8 +34,15 @@ final class TitleIndex {
             }
             int at = i;
             witness.number()
+                    .or(() -> numberIn(witness.title()))
                     .ifPresent(n -> byNumber.computeIfAbsent(n, k -> new ArrayList<>(1)).add(at));
         }
+    }
+
+    /** Returns the number of “Moselle Cup, No. 2”. */
+    private static Optional<String> numberIn(String title) {
+        Matcher m = NUMBERED.matcher(title);
+        return m.find() ? Optional.of(m.group(1)) : Optional.empty();
     }
 
     /** Returns the recipe with this number that stands nearest. */
