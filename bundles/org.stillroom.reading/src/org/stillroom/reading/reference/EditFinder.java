@@ -123,6 +123,16 @@ final class EditFinder {
                             "\\bin ((?:two|three|four|five|six) times) (?:the|that) (?:quantity|amount)",
                             0,
                             1),
+                    rule(
+                            RawEdit.Op.REPLACE,
+                            "\\b(?:in|with) which (?:the )?"
+                                    + N
+                                    + " (?:is|are) (?:substituted|used|put|taken) (?:for|instead of"
+                                    + "|in (?:the )?place of) (?:the )?"
+                                    + N
+                                    + END,
+                            2,
+                            1),
                     rule(RawEdit.Op.REPLACE, OPEN + N + INSTEAD + N + END, 2, 1),
                     rule(
                             RawEdit.Op.REPLACE,
@@ -180,6 +190,14 @@ final class EditFinder {
                             "\\b(?:save|except|only|saving)(?: that| for)? (?:the )?"
                                     + N
                                     + " (?:is|are|being) used",
+                            0,
+                            1),
+                    rule(
+                            RawEdit.Op.WITH,
+                            "(?:^|[,;.§] ?|\\band )(?:the )?"
+                                    + N
+                                    + " (?:being (?:used|employed|taken|put in)|put in)"
+                                    + "(?= ?(?:$|[,;:.]| and | but ))",
                             0,
                             1),
                     rule(

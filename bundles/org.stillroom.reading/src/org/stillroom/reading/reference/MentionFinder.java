@@ -448,7 +448,10 @@ final class MentionFinder {
                 continue;
             }
             boolean thing =
-                    rest.startsWith("mixture")
+                    rest.startsWith("-")
+                            || rest.startsWith("named")
+                            || rest.startsWith("mentioned")
+                            || rest.startsWith("mixture")
                             || rest.startsWith("ingredients")
                             || rest.startsWith("quantit")
                             || rest.startsWith("proportion")
