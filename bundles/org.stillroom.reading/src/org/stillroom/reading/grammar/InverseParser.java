@@ -45,7 +45,8 @@ final class InverseParser {
         if (name.isEmpty()) {
             return Optional.empty();
         }
-        int at = afterTake(i, afterRemark(afterOther(name.get().next())));
+        int other = afterOther(name.get().next());
+        int at = afterTake(i, afterRemark(overStrength(other)));
         boolean mark =
                 p.at(at).isMark(',')
                         || p.at(at).isMark(':')
@@ -61,6 +62,29 @@ final class InverseParser {
                                         .filter(q -> closes(q, serial))
                                         .filter(q -> mark || isStrong(q, from, name.get(), serial)))
                 .map(q -> draft(i, name.get(), q));
+    }
+
+    /** Passes over “à 85°,”, “von 80 Proc.,” and “90 %ig” between a spirit and its amount. */
+    private int overStrength(int at) {
+        boolean led = words.has("strength-word", p.word(at));
+        Optional<Numeral> number =
+                amounts.numbers().parse(led ? at + 1 : at).filter(n -> !n.article());
+        int next = number.map(Numeral::next).orElse(at);
+        int told = next;
+        while (number.isPresent()
+                && (p.at(told).isMark('%') || words.has("degree", p.word(told)))) {
+            told++;
+        }
+        boolean strength = told > next || led && p.at(next).isMark(',');
+        if (number.isEmpty() || !strength) {
+            return at;
+        }
+        int from = told;
+        while (p.at(from).isMark('.') || p.at(from).isMark(',')) {
+            from++;
+        }
+        boolean amount = amounts.parse(from).filter(Quantity::hasMeasure).isPresent();
+        return amount ? Math.max(told, from - 1) : at;
     }
 
     /** Passes over the verb of “of cognac oil take ninety drops”. */

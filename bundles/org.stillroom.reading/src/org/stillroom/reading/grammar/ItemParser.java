@@ -465,7 +465,8 @@ final class ItemParser {
     }
 
     private boolean isCounted(Name name) {
-        String last = p.word(name.last());
+        // “rhum blanc” is no white of an egg: the noun stands first
+        String last = p.word(words.isRomance() ? name.first() : name.last());
         boolean liquidFollows =
                 words.has("or", p.word(name.next()))
                         && names.parse(name.next() + 1)

@@ -28,7 +28,8 @@ final class KindRule {
         boolean cubes =
                 words.has("ice", p.word(d.lastNameToken() - 1))
                         && words.has("solid-measure", BareNames.singular(last));
-        if (words.has("ice", last) || cubes) {
+        boolean led = words.has("ice", p.word(d.pieces.get(0).from())) && words.isRomance();
+        if (words.has("ice", last) || cubes || led) {
             d.kind = LineKind.ICE;
             return;
         }

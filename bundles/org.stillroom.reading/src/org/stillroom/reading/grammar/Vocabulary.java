@@ -81,6 +81,11 @@ final class Vocabulary {
         }
     }
 
+    /** Tells whether the noun stands before what tells of it: “glace pilée”. */
+    boolean isRomance() {
+        return language.equals("fr") || language.equals("es");
+    }
+
     String language() {
         return language;
     }

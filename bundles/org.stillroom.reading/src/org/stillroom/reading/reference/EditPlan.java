@@ -184,7 +184,9 @@ final class EditPlan {
         edits.removeIf(e -> e instanceof Edit.Add a && isOne(a.line().ingredientName(), taken));
         added.removeIf(l -> isOne(l.ingredientName(), taken));
         doubts.removeIf(
-                d -> taken.stream().anyMatch(t -> d.reason().startsWith("“" + t + "” is to be left")));
+                d ->
+                        taken.stream()
+                                .anyMatch(t -> d.reason().startsWith("“" + t + "” is to be left")));
     }
 
     private static boolean isOne(String name, List<String> names) {
@@ -511,10 +513,11 @@ final class EditPlan {
         if (words.startsWith("halv")) {
             return Optional.of(Rational.of(1, 2));
         }
-        Optional<Rational> times = TIMES.entrySet().stream()
-                .filter(e -> words.startsWith(e.getKey()))
-                .map(Map.Entry::getValue)
-                .findFirst();
+        Optional<Rational> times =
+                TIMES.entrySet().stream()
+                        .filter(e -> words.startsWith(e.getKey()))
+                        .map(Map.Entry::getValue)
+                        .findFirst();
         if (times.isPresent()) {
             return times;
         }

@@ -39,8 +39,6 @@ final class Truth {
 
     /** A number after an option belongs to it. */
     private static Optional<String> named(String[] args) {
-        return Stream.of(args)
-                .filter(o -> !o.startsWith("-") && !o.matches("\\d+"))
-                .findFirst();
+        return Stream.of(args).filter(o -> !o.startsWith("-") && !o.matches("\\d+")).findFirst();
     }
 }
