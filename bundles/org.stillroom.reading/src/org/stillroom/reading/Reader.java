@@ -108,7 +108,9 @@ public final class Reader {
             }
         }
         List<Reading> corrected = LineCorrections.apply(readings, source, decided, unplaced);
-        List<Reading> linked = link(corrected, source, LayeredText.of(source.text()).under(edits));
+        LayeredText words = LayeredText.of(source.text()).under(edits);
+        words = words.under(idioms.respellings(words.text()));
+        List<Reading> linked = link(corrected, source, words);
         List<Problem> problems = new ArrayList<>(table.problems());
         unplaced.forEach(u -> problems.add(u.problem()));
         return new BookReading(source, cut.sections(), linked, own, putRight, unplaced, problems);

@@ -21,6 +21,7 @@ import org.stillroom.model.text.SourceText;
 import org.stillroom.model.text.Span;
 import org.stillroom.reading.BookReading;
 import org.stillroom.reading.Reader;
+import org.stillroom.reading.idiom.Idiom;
 
 /** Words put right beside the file: what is read goes by them, what is shown does not. */
 class WordCorrectionTest {
@@ -105,6 +106,27 @@ class WordCorrectionTest {
                 () -> punch.allLines().toString());
         Span reference = punch.reference().orElseThrow().span();
         assertTrue(source.text().slice(reference).contains("Anchor Sling"));
+    }
+
+    @Test
+    void aRuleOfTheBookReachesWhatAReferenceChanges() {
+        putRight("Anehor SIing", "Anchor Sling");
+        putRight("rnm", "rum");
+        Idiom rule = new Idiom(Idiom.On.WORDS, "rum", new TreeMap<>(Map.of("reads", "arrack")));
+        decisions.add(
+                new Assertion(
+                        "9",
+                        "2024-05-01T10:00:00Z",
+                        "",
+                        Idiom.KIND,
+                        "book.md",
+                        Optional.empty(),
+                        new TreeMap<>(rule.decision()),
+                        Optional.empty()));
+        Reading punch = read().readings().get(1);
+        assertTrue(
+                punch.allLines().stream().anyMatch(l -> l.ingredientName().equals("arrack")),
+                () -> punch.allLines().toString());
     }
 
     @Test

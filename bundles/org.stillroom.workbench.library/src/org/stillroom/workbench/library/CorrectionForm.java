@@ -1,5 +1,6 @@
 package org.stillroom.workbench.library;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
+import org.stillroom.ingredients.Sense;
 import org.stillroom.model.reading.Size;
 import org.stillroom.workbench.widgets.Names;
 
@@ -34,6 +36,7 @@ import org.stillroom.workbench.widgets.Names;
 final class CorrectionForm {
     private static final Map<String, String> KINDS = kinds();
     private static final int WIDTH = 420;
+    private static final String USUAL = "what the name usually means then and there";
 
     private final Shell shell;
     private final CorrectionValues before;
@@ -44,6 +47,8 @@ final class CorrectionForm {
     private final Combo measure;
     private final Combo size;
     private final Text name;
+    private final Combo meaning;
+    private List<Sense> meanings = List.of();
     private final Label preview;
     private final Button save;
     private Consumer<Map<String, String>> changed = values -> {};
@@ -65,6 +70,7 @@ final class CorrectionForm {
         name = text("Ingredient");
         GridDataFactory.fillDefaults().span(3, 1).grab(true, false).applyTo(name);
         complete();
+        meaning = combo("Meaning", SWT.READ_ONLY, List.of(USUAL), 3);
         preview = label(shell, "", "Quiet");
         GridDataFactory.fillDefaults()
                 .span(4, 1)
@@ -74,8 +80,10 @@ final class CorrectionForm {
         Names.give(preview, "The line as it would be");
         save = buttons();
         fill();
-        Stream.of(quantity, most, name).forEach(t -> t.addListener(SWT.Modify, e -> change()));
-        Stream.of(is, measure, size).forEach(c -> c.addListener(SWT.Modify, e -> change()));
+        Stream.of(quantity, most).forEach(t -> t.addListener(SWT.Modify, e -> change()));
+        name.addListener(SWT.Modify, e -> renamed());
+        Stream.of(is, measure, size, meaning)
+                .forEach(c -> c.addListener(SWT.Modify, e -> change()));
     }
 
     private static Map<String, String> kinds() {
@@ -172,6 +180,26 @@ final class CorrectionForm {
         measure.setText(before.measure());
         size.setText(before.size());
         name.setText(before.name());
+        offerMeanings();
+    }
+
+    /** Offers what the name may mean in this book. */
+    private void offerMeanings() {
+        meanings = completions.meanings().apply(name.getText().strip());
+        List<String> items = new ArrayList<>(List.of(USUAL));
+        meanings.forEach(s -> items.add(s.label()));
+        meaning.setItems(items.toArray(String[]::new));
+        meaning.select(0);
+    }
+
+    private void renamed() {
+        offerMeanings();
+        change();
+    }
+
+    private String sense() {
+        int at = meaning.getSelectionIndex() - 1;
+        return at >= 0 && at < meanings.size() ? meanings.get(at).id() : "";
     }
 
     /** Calls the consumer with what would be decided, at every change. */
@@ -211,12 +239,13 @@ final class CorrectionForm {
                 most.getText(),
                 measure.getText(),
                 size.getText(),
-                name.getText());
+                name.getText(),
+                sense());
     }
 
     private void change() {
         CorrectionValues now = values();
-        Stream.of(quantity, most, measure, size).forEach(c -> c.setEnabled(!now.isPart()));
+        Stream.of(quantity, most, measure, size, meaning).forEach(c -> c.setEnabled(!now.isPart()));
         Optional<String> wrong = now.wrong();
         save.setEnabled(wrong.isEmpty());
         if (wrong.isPresent()) {

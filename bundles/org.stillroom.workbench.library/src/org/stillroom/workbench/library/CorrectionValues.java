@@ -16,15 +16,22 @@ import org.stillroom.model.reading.Size;
  * @param measure the word of measure
  * @param size the word about size
  * @param name the ingredient, the vessel or the verb
+ * @param sense what the name means, an id of the thesaurus; empty for what it usually means there
  */
 record CorrectionValues(
-        String is, String quantity, String most, String measure, String size, String name) {
+        String is,
+        String quantity,
+        String most,
+        String measure,
+        String size,
+        String name,
+        String sense) {
 
     /** Returns what was read, or the words themselves where nothing was. */
     static CorrectionValues of(Optional<ReadingLine> read, String words) {
         String plain = words.strip().replaceAll("\\s+", " ");
         return read.map(CorrectionValues::of)
-                .orElseGet(() -> new CorrectionValues("measured", "", "", "", "", plain));
+                .orElseGet(() -> new CorrectionValues("measured", "", "", "", "", plain, ""));
     }
 
     private static CorrectionValues of(ReadingLine line) {
@@ -35,7 +42,8 @@ record CorrectionValues(
                 line.amount().quantityMax().map(Rational::toString).orElse(""),
                 stated ? line.measure() : "",
                 line.size().map(Size::word).orElse(""),
-                line.ingredientName());
+                line.ingredientName(),
+                "");
     }
 
     boolean isPart() {
@@ -54,6 +62,7 @@ record CorrectionValues(
         put(values, "measure", measure, before.measure);
         put(values, "size", size, before.size);
         put(values, "ingredient", name, before.name);
+        put(values, "sense", sense, before.sense);
         boolean amount = !quantity.equals(before.quantity) || !most.equals(before.most);
         if (amount) {
             values.put("quantity", quantity.strip());

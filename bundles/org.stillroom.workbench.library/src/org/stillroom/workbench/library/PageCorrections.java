@@ -74,7 +74,8 @@ final class PageCorrections {
                         words.control(),
                         recipe.source().text().slice(span),
                         CorrectionValues.of(read, recipe.source().text().slice(span)),
-                        Completions.of(study.knowledge()));
+                        Completions.of(
+                                study.knowledge(), recipe.source().bibliography().circumstances()));
         next.onChange(values -> preview(study, recipe, span, values, next));
         next.onSave(values -> save(recipe.source(), span, values));
         next.open(words.below());

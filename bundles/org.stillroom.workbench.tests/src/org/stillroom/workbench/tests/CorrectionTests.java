@@ -181,6 +181,26 @@ class CorrectionTests {
     }
 
     @Test
+    void theMeaningOfANameIsChosen() {
+        page("Anchor Sling");
+        select("1 wineglass gin");
+        command("correct");
+        window.run(
+                () -> {
+                    Combo meaning = window.find(Combo.class, "Meaning");
+                    assertTrue(meaning.getItemCount() > 2, "gin may mean several things");
+                    meaning.select(meaning.getItemCount() - 1);
+                    meaning.notifyListeners(SWT.Modify, new org.eclipse.swt.widgets.Event());
+                });
+        window.rest();
+        window.screenshot("correction-meaning");
+        window.press("Save");
+        window.rest();
+        assertEquals(1, line("Anchor Sling", 1).ingredient().orElseThrow().senses().size());
+        assertTrue(menu("undo").startsWith("Undo: line of Anchor Sling corrected"), menu("undo"));
+    }
+
+    @Test
     void aNumberThatIsNoneCannotBeSaved() {
         page("Anchor Sling");
         select("2 spoons of sugar");
