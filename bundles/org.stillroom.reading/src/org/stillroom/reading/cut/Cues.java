@@ -31,6 +31,9 @@ final class Cues {
     static final int LABEL = 512;
     static final int CHORE = 1024;
 
+    /** What a title names that is neither drunk nor eaten: ink, blacking, a liniment. */
+    static final int HOUSEHOLD = 1 << 14;
+
     /** The past form of an order: “is strained”, “are added”. */
     static final int PARTICIPLE = 2048;
 
@@ -47,6 +50,7 @@ final class Cues {
                     Map.entry("drink", DRINK),
                     Map.entry("label", LABEL),
                     Map.entry("chore", CHORE),
+                    Map.entry("household", HOUSEHOLD),
                     Map.entry("participle", PARTICIPLE));
 
     /** Which classes of a language's vocabulary tell the same as which cues. */

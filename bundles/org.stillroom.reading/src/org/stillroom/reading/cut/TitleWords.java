@@ -62,7 +62,7 @@ final class TitleWords {
         points += count.infinitive ? 1 : 0;
         points -= count.first && !count.infinitive ? 2.5 : 0;
         points -= count.amount ? 2 : 0;
-        points -= count.chore ? 5 : 0;
+        points -= count.chore || count.household && !count.drink ? 5 : 0;
         points -= 0.5 * Math.min(4, count.narrative);
         points -= 0.4 * Math.max(0, count.words - 8);
         points -= count.label ? 4 : 0;
@@ -79,6 +79,7 @@ final class TitleWords {
         boolean amount;
         boolean infinitive;
         boolean chore;
+        boolean household;
         boolean label;
         boolean first;
         boolean vessels;
@@ -132,6 +133,7 @@ final class TitleWords {
                 boolean to =
                         words == 2 && previous.equals("to") || words == 3 && lastWord.equals("to");
                 infinitive |= to && (kinds & Cues.VERB) != 0;
+                household |= (kinds & Cues.HOUSEHOLD) != 0;
                 chore |= to && (kinds & Cues.CHORE) != 0;
                 since = (kinds & Cues.NUMBER) != 0 ? 0 : since + 1;
                 previous = words == 1 ? word : previous;
