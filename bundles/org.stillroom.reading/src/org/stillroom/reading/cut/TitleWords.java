@@ -62,7 +62,7 @@ final class TitleWords {
         points += count.infinitive ? 1 : 0;
         points -= count.first && !count.infinitive ? 2.5 : 0;
         points -= count.amount ? 2 : 0;
-        points -= count.chore || count.household && !count.drink ? 5 : 0;
+        points -= count.chore ? 5 : count.household && !count.drink ? 4 : 0;
         points -= 0.5 * Math.min(4, count.narrative);
         points -= 0.4 * Math.max(0, count.words - 8);
         points -= count.label ? 4 : 0;
