@@ -143,6 +143,12 @@ final class Searcher implements AutoCloseable {
         return merged;
     }
 
+    private static final Comparator<Facet.Count> BY_COUNT =
+            Comparator.comparing(Facet.Count::hits).reversed().thenComparing(Facet.Count::value);
+
+    /** Decades stand in their order, “undated” last. */
+    private static final Comparator<Facet.Count> BY_TIME = Comparator.comparing(Facet.Count::value);
+
     private List<Facet> facets(FacetsCollector collected) throws IOException {
         Facets counts = new SortedSetDocValuesFacetCounts(state, collected);
         List<Facet> facets = new ArrayList<>();
@@ -156,10 +162,7 @@ final class Searcher implements AutoCloseable {
                 for (LabelAndValue value : result.labelValues) {
                     values.add(new Facet.Count(value.label, value.value.intValue()));
                 }
-                values.sort(
-                        Comparator.comparing(Facet.Count::hits)
-                                .reversed()
-                                .thenComparing(Facet.Count::value));
+                values.sort(field.equals(Fields.DECADE) ? BY_TIME : BY_COUNT);
                 facets.add(new Facet(field, values));
             }
         }

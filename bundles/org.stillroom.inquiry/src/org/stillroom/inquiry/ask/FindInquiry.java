@@ -150,7 +150,10 @@ public final class FindInquiry implements Inquiry {
             }
         }
         out.append(version.source().text().slice(new Span(at, to)));
-        return out.append(to < whole.end() ? "…" : "").toString().replaceAll("\\s+", " ");
+        return out.append(to < whole.end() ? "…" : "")
+                .toString()
+                .replaceAll("\\s+", " ")
+                .replaceAll("(?<=^|[ …])#{1,6} |\\*\\*", "");
     }
 
     private static ObjectNode json(Version version, SearchHit hit) {

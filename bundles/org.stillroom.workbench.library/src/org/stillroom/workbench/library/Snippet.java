@@ -2,6 +2,8 @@ package org.stillroom.workbench.library;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.stillroom.model.spec.Version;
 import org.stillroom.model.text.SourceText;
 import org.stillroom.model.text.Span;
@@ -15,6 +17,9 @@ import org.stillroom.model.text.Span;
 record Snippet(String words, List<int[]> found) {
     private static final int BEFORE = 40;
     private static final int LENGTH = 190;
+    private static final Pattern FILE_MARKS =
+            Pattern.compile(
+                    "(?<=^|[ …])#{1,6} |\\*\\*|(?<![\\p{L}\\p{N}])_(?=\\p{L})|(?<=[\\p{L}.,])_(?![\\p{L}\\p{N}])");
 
     /** Returns the words of a version around these places of its source. */
     static Snippet of(Version version, List<Span> marks) {
@@ -41,6 +46,33 @@ record Snippet(String words, List<int[]> found) {
                 found.add(new int[] {from, text.toIndex(mark.end()) - zero});
             }
         }
-        return new Snippet(words, List.copyOf(found));
+        return new Snippet(words, List.copyOf(found)).bare();
+    }
+
+    /** Returns the same without the marks of Markdown, which belong to the file. */
+    private Snippet bare() {
+        Matcher marks = FILE_MARKS.matcher(words);
+        StringBuilder plain = new StringBuilder();
+        int[] place = new int[words.length() + 1];
+        int at = 0;
+        while (marks.find()) {
+            at = copy(at, marks.start(), plain, place);
+            for (; at < marks.end(); at++) {
+                place[at] = plain.length();
+            }
+        }
+        at = copy(at, words.length(), plain, place);
+        place[at] = plain.length();
+        return new Snippet(
+                plain.toString(),
+                found.stream().map(f -> new int[] {place[f[0]], place[f[1]]}).toList());
+    }
+
+    private int copy(int from, int to, StringBuilder plain, int[] place) {
+        for (int at = from; at < to; at++) {
+            place[at] = plain.length();
+            plain.append(words.charAt(at));
+        }
+        return to;
     }
 }
