@@ -48,7 +48,8 @@ final class MentionFinder {
                             + "|as in|as with|like|see|similar(?:ly)? to|manner (?:of|as)|way as|on the lines of|after the (?:manner|fashion|style) of"
                             + "|proceed as|follow|everything in|times|(?:made|make|mix|prepare|prepared"
                             + "|serve) as|in all else as|respects as|as) "
-                            + "(?:directed |described )?(?:for |in |with |to )?"
+                            + "(?:(?:the )?(?:directions|recipe|receipt|method|instructions|rule|formula)(?: given)?"
+                            + " (?:for|of) )?(?:directed |described )?(?:for |in |with |to )?"
                             + "(?:that of |those of )?(?:the |an? |other |le |la |el |l')*");
     private static final Trigger LAST_BUT_ONE =
             Trigger.of("last first", "(the )?(one before (the )?last|last but one|first of these)");
@@ -75,7 +76,8 @@ final class MentionFinder {
                             + "mismo como come mutatis otherwise respects similarly",
                     "^(?:ditto|idem|dito)\\b|^(?:do|id)\\.(?=[ ,;]|$)|\\bditto\\b(?=[,.; ]|$)"
                             + "|\\b(?:in )?(?:exactly |precisely |just |much )*(?:the )?same "
-                            + "(?:way|manner|fashion|style|potion|sort of drink)\\b|\\bin like (?:manner|fashion|wise|sort)\\b"
+                            + "(?:way|manner|fashion|style|potion|sort of drink)\\b(?! (?:twice|thrice|daily"
+                            + "|every|each|night|morning|until|till|again))|\\bin like (?:manner|fashion|wise|sort)\\b"
                             + "|\\b(?:otherwise |precisely |exactly )*the same\\b(?= ?[,.;:]| with| but"
                             + "| without| using| substituting| only| made| less| in (?:equal|all)| and"
                             + "| except|$)"
@@ -95,7 +97,7 @@ final class MentionFinder {
     /** Words before a title that is named whole; a title in part is not enough after these. */
     private static final Pattern LOOSE =
             Pattern.compile(
-                    "\\b(?:reverse the proportions of|recipe (?:for|of)|receipt (?:for|of)|formula (?:for|of)|identical (?:with|to)"
+                    "\\b(?:reverse the proportions of|recipe (?:for|of)|receipt (?:for|of)|formula (?:for|of)|directions (?:for|of|given (?:for|under))|instructions for|method (?:for|of)|process (?:for|of)|rule for|vary|varying|identical (?:with|to)"
                             + "|differs? from|varies from|resembles|vide|cf\\.?|repeat|start with|begin with"
                             + "|(?:make|mix|take|prepare|build|brew|is|are|of|to|into|from|in|simply|merely"
                             + "|nothing but)(?: up)?(?: an?| the| your)|an?|the) "
@@ -292,6 +294,7 @@ final class MentionFinder {
         return Optional.empty();
     }
 
+
     private static boolean isWhole(String body, int start) {
         return !STEP.matcher(body.substring(Math.max(0, start - 24), start)).find();
     }
@@ -442,7 +445,8 @@ final class MentionFinder {
             if (LIKENESS.matcher(body.substring(0, m.start())).find()) {
                 continue;
             }
-            boolean early = m.start() < 60 || countWords(body) <= SHORT;
+            int start = startOf(m, body);
+            boolean early = start < 60 || countWords(body) <= SHORT;
             String rest = body.substring(m.end()).stripLeading();
             if (m.group().endsWith("before") && TIME.matcher(rest).find()) {
                 continue;
@@ -465,12 +469,18 @@ final class MentionFinder {
                                 Mention.Kind.BEFORE,
                                 Optional.empty(),
                                 back,
-                                m.start(),
+                                start,
                                 m.end(),
-                                isWhole(body, m.start())));
+                                isWhole(body, start)));
             }
         }
         return Optional.empty();
+    }
+
+    /** “Gin, vermouth; the same …” begins at “same”, what goes before is the recipe's own. */
+    private static int startOf(Matcher m, String body) {
+        boolean own = m.start() == 0 && m.group().endsWith("same") && m.group().indexOf(',') >= 0;
+        return own ? body.lastIndexOf("same", m.end()) : m.start();
     }
 
     /** “It has the taste of the former” and “named with the last” only compare. */
@@ -553,6 +563,15 @@ final class MentionFinder {
 
     /** Tells whether a title names something that other recipes have as an ingredient. */
     private static boolean isStock(String words) {
+        return !DRINK.matcher(words).find() && isThing(words);
+    }
+
+    private static final Pattern DRINK =
+            Pattern.compile(
+                    "\\b(?:punch|cocktail|sling|fizz|sour|toddy|flip|cobbler|julep|rickey|cooler|daisy|smash"
+                            + "|sangaree|highball|crusta|fix|negus|nog|cup|lemonade)s?$");
+
+    private static boolean isThing(String words) {
         return Categories.house().of(words).isPresent()
                 || words.matches(
                         ".*(syrup|bitters|vinegar|cordial|water|sugar|wine|essence|tincture)s?");
