@@ -294,7 +294,6 @@ final class MentionFinder {
         return Optional.empty();
     }
 
-
     private static boolean isWhole(String body, int start) {
         return !STEP.matcher(body.substring(Math.max(0, start - 24), start)).find();
     }

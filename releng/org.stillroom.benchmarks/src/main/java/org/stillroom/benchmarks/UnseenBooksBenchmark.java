@@ -70,7 +70,7 @@ public final class UnseenBooksBenchmark {
     /** Runs the benchmark. */
     public static void main(String[] args) throws IOException {
         Locale.setDefault(Locale.ROOT);
-        Path folder = Truth.file(args, "releng/truth/reading/unseen-books");
+        Path folder = Truth.file(args, "releng/truth/reading/sealed-books");
         List<String> books =
                 Files.readAllLines(folder.resolve("books.tsv"), StandardCharsets.UTF_8);
         TreeMap<String, Tally> all = new TreeMap<>();
