@@ -25,6 +25,8 @@ final class Judge {
     private static final double LEAST = 0.13;
     private static final double MADE_OF = 4;
     private static final double DEFINES = 3;
+    private static final double HEADS_MANY = 6.5;
+    private static final double GROUPED = 0.4;
     private static final int FIRM = 40;
     private static final double FIRM_HABIT = 1.2;
     private static final int STRONG = 16;
@@ -47,6 +49,9 @@ final class Judge {
                             + "\\b.* (?:as|like|with|but|for|only|using|instead|in place)\\b");
 
     private static final Pattern ADDRESS = Pattern.compile("\\b(?:Mrs?|Dr|Messrs|Capt)\\.\\s*$");
+
+    private static final Pattern ADDRESSED =
+            Pattern.compile("(?i)to (?:the|our|my|all|every|those|young) ");
 
     private final Structure structure;
     private final Listing listing;
@@ -171,7 +176,7 @@ final class Judge {
         if (cues.heading(Folding.foldWord(words)).isPresent()) {
             points -= 8;
         }
-        if (asksOrNames(head)) {
+        if (asksOrNames(head) || ADDRESSED.matcher(words).lookingAt()) {
             points -= 8;
         }
         return points;
@@ -300,10 +305,14 @@ final class Judge {
                 : 0;
     }
 
-    private static double confirmation(Head head, double share) {
+    /** Contents list chapters too, so a heading whose words speak against it gains little by them. */
+    private double confirmation(Head head, double share) {
         boolean full = share > 0.75;
         if (head.listed) {
-            return full && head.place == Head.Place.OWN_LINE && head.body.words() > 0 ? 6 : 2;
+            double own = prior(head);
+            boolean whole =
+                    full && head.place == Head.Place.OWN_LINE && head.body.words() > 0 && own >= 0;
+            return own < -4 ? 0 : whole ? 6 : 2;
         }
         return share > 0.4 ? -0.7 : 0;
     }
@@ -349,6 +358,9 @@ final class Judge {
         if (head.place == Head.Place.MARKED && head.level < recipeLevel) {
             points -= 2;
         }
+        if (treats(head) && head.body.value() < BodyScore.RECIPE || headsMany(units, at)) {
+            points -= HEADS_MANY;
+        }
         if (followsChapter(units, at)) {
             points -= 4;
         }
@@ -359,6 +371,22 @@ final class Judge {
             points -= 3;
         }
         return points;
+    }
+
+    /** “Of Made Wines” says what a chapter treats of. */
+    private static boolean treats(Head head) {
+        String words = Folding.foldWord(head.title.words());
+        return head.place == Head.Place.OWN_LINE
+                && (words.startsWith("of ") || words.startsWith("on "));
+    }
+
+    /** “SOURS AND FIZZES” over a paragraph that tells of them all, and then a title. */
+    private boolean headsMany(List<Unit> units, int at) {
+        Head head = head(units, at);
+        return head.place == Head.Place.OWN_LINE
+                && head.title.number().isEmpty()
+                && head.body.value() < GROUPED
+                && TitleWords.isGroup(head.title.words(), cues);
     }
 
     /** The first line is the book's title, unless amounts stand right under it. */

@@ -25,6 +25,17 @@ final class LeadIns {
                             + "(?=\\b(?:is|was|are|runs|ran|as|which|that|thus|in|from)\\b|[:;,.]|$)");
     private static final Pattern QUOTED =
             Pattern.compile("[“\"‘_]([A-Z][^“”\"_.:;]{2,50}?)[.,]?[”\"’_]");
+    private static final Pattern WAY =
+            Pattern.compile(
+                    "(?s)^[^.:;]{0,160}\\b(?:way|manner|method|mode|recipe|receipt|formula|directions?"
+                            + "|this\\s+for|following\\s+for)\\b[^.:;]{0,120}?\\b((?:\\p{Lu}[\\p{L}’'-]*\\s+){0,5}\\p{Lu}[\\p{L}’'-]+)"
+                            + "\\s*:[\\s—-]*");
+    private static final Pattern OPENS =
+            Pattern.compile(
+                    "(?s)^(?:An?|The|My|Our|His|Her)\\s[^.:;]{0,40}?\\b(?:recipe|receipt|formula|directions?|method"
+                            + "|way|mode|manner)\\s+(?:for|of|to)\\s+(?:(?:making|make|mixing|mix|preparing"
+                            + "|prepare|brewing|brew)\\s+)?([^:;.,]{3,50}?)"
+                            + "(?:\\s+(?:is|was)\\s+(?:as follows|the following|this|thus))?[.:]\\s*[—-]*\\s*(?=\\S)");
     private static final Pattern ARTICLE =
             Pattern.compile("(?s)^(?:a|an|the|his|her|our|their|my|some|this|that|your)\\s+");
 
@@ -45,7 +56,7 @@ final class LeadIns {
                 marked.add(unit);
                 continue;
             }
-            Optional<Head> own = inside(unit);
+            Optional<Head> own = inside(unit).or(() -> said(unit));
             Unit before = marked.isEmpty() ? unit : marked.get(marked.size() - 1);
             if (own.isPresent()) {
                 part(marked, unit, own.get());
@@ -141,6 +152,33 @@ final class LeadIns {
             }
         }
         return Optional.empty();
+    }
+
+    /** “This is the way in which the club makes its Tide Cup: a bottle of …”. */
+    private Optional<Head> said(Unit unit) {
+        int limit = Math.min(unit.end(), unit.start() + REACH);
+        String opening = text.substring(unit.start(), limit);
+        Matcher opens = OPENS.matcher(opening);
+        if (opens.find()) {
+            return said(unit, opens);
+        }
+        Matcher way = WAY.matcher(opening);
+        if (!way.find()) {
+            return Optional.empty();
+        }
+        String name = way.group(1);
+        boolean drink =
+                TitleWords.points(name, cues) >= 1
+                        || name.contains(" ") && Head.letters(name) != Head.Letters.SENTENCE;
+        return drink ? said(unit, way) : Optional.empty();
+    }
+
+    private Optional<Head> said(Unit unit, Matcher name) {
+        int end = unit.start() + name.end();
+        BodyScore rest = BodyScore.of(text, end, unit.end(), cues);
+        return rest.value() >= BodyScore.RECIPE
+                ? head(unit.start(), unit.start() + name.start(1), unit.start() + name.end(1), end)
+                : Optional.empty();
     }
 
     /** Returns where the last sentence before a place starts. */

@@ -1,6 +1,8 @@
 package org.stillroom.reading.cut;
 
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Finds titles that run into the text of their recipe: side heads, numbered paragraphs, emphasised
@@ -16,6 +18,17 @@ final class RunIn {
     private static final int REACH = 160;
     private static final int MOST_WORDS = 14;
     private static final int ENDLESS = 4000;
+
+    private static final Pattern PURPOSE =
+            Pattern.compile(
+                    "For (?:an? |the |some |your )?((?:[\\p{L}’'-]+\\s+){0,4}?[\\p{L}’'-]+)"
+                            + "(?=,?\\s+\\p{Ll}),?");
+    private static final Pattern ASIDE =
+            Pattern.compile(
+                    "(\\p{Lu}[\\p{L}’'-]*(?:\\s+(?:of\\s+|the\\s+|and\\s+)?\\p{Lu}[\\p{L}’'-]*){0,3}),\\s[^.;:]{4,150}[,\\s]"
+                            + "(?:is|are|may\\s+be|should\\s+be)\\s+(?:[a-z]+ly\\s+|thus\\s+)?"
+                            + "(?:made|mixed|prepared|compounded|brewed|concocted)\\b");
+    static final Pattern SAME_FOR = Pattern.compile("(?i)the same,? (?:for|in|as|with|without) ");
 
     private final Structure structure;
     private final String text;
@@ -408,18 +421,40 @@ final class RunIn {
             boolean numbered = at > from;
             String words = text.substring(at, i);
             Head.Letters letters = Head.letters(words);
-            boolean set = letters != Head.Letters.SENTENCE || numbered || isInfinitive(words);
+            boolean set =
+                    letters != Head.Letters.SENTENCE
+                            || numbered
+                            || isInfinitive(words)
+                            || blank && isPlainName(words, i + 1, to);
             int n = Splitter.count(words);
             boolean goesOn = i + 1 < to && Character.isLetterOrDigit(text.charAt(i + 1));
+            boolean ordered = c == ':' && blank && n <= 4 && letters == Head.Letters.TITLE;
             if (!set
                     || goesOn
                     || n > (numbered || isInfinitive(words) ? 12 : 7)
-                    || !opens(i + 1, to)) {
+                    || !(opens(i + 1, to) || ordered && isFirstOrder(wordAfter(i + 1, to)))) {
                 return Optional.empty();
             }
             return head(numbered ? "number" : "stop", from, i, i + 1, to, blank, true);
         }
         return Optional.empty();
+    }
+
+    /** “Ratafia of quinces. Grate”: the kind of drink, of what, and an order after the stop. */
+    private boolean isPlainName(String words, int after, int to) {
+        String kind = BodyScore.fold(words, 0, BodyScore.wordEnd(words, 0, words.length()));
+        String order = wordAfter(after, to);
+        return cues.is(kind, Cues.DRINK)
+                && words.contains(" of ")
+                && (cues.is(order, Cues.VERB) || cues.is(order, Cues.NUMBER));
+    }
+
+    private String wordAfter(int at, int to) {
+        int next = at;
+        while (next < to && Lines.isBlank(text.charAt(next))) {
+            next++;
+        }
+        return BodyScore.fold(text, next, BodyScore.wordEnd(text, next, to));
     }
 
     /** Tells whether words start with “to” and a verb, as in “To make”, “How to mull”. */
@@ -512,7 +547,11 @@ final class RunIn {
         int words = 0;
         boolean infinitive = isInfinitive(text.substring(at, Math.min(to, at + 20)));
         if (isPointing(BodyScore.fold(text, at, BodyScore.wordEnd(text, at, to)))) {
-            return Optional.empty();
+            return purpose(from, at, to, blank);
+        }
+        Optional<Head> aside = aside(from, at, to, blank);
+        if (aside.isPresent()) {
+            return aside;
         }
         boolean numbered = at > from;
         int lastEnd = at;
@@ -536,13 +575,7 @@ final class RunIn {
                             || word.equals("are")
                             || word.equals("may")
                             || word.equals("can");
-            boolean order =
-                    infinitive
-                            && words > 2
-                            && (word.equals("take")
-                                    || word.equals("put")
-                                    || word.equals("boil")
-                                    || word.equals("mix"));
+            boolean order = infinitive && words > 2 && isFirstOrder(word);
             if (words > 0 && !infinitive && copula && isMade(end, to)
                     || order
                     || numbered && copula && words > 0 && isMade(end, to)) {
@@ -556,6 +589,59 @@ final class RunIn {
             i = end;
         }
         return Optional.empty();
+    }
+
+    /** “For a Badger Cup peel half a cucumber”: the name stands between “for” and the order. */
+    private Optional<Head> purpose(int from, int at, int to, boolean blank) {
+        Matcher matcher = PURPOSE.matcher(text).region(at, Math.min(to, at + REACH));
+        if (!blank || !matcher.lookingAt()) {
+            return Optional.empty();
+        }
+        if (!isFirstOrder(wordAfter(matcher.end(), to))) {
+            return Optional.empty();
+        }
+        int nameEnd = matcher.end(1);
+        return head("sentence", from, matcher.start(1), nameEnd, nameEnd, to, blank, false)
+                .filter(h -> TitleWords.points(h.title.words(), cues) >= 1)
+                .map(this::first);
+    }
+
+    /** “Brown Betty, so called from the barmaid, is compounded thus”. */
+    private Optional<Head> aside(int from, int at, int to, boolean blank) {
+        Matcher matcher = ASIDE.matcher(text).region(at, Math.min(to, at + 2 * REACH));
+        if (!blank || !matcher.lookingAt()) {
+            return Optional.empty();
+        }
+        return head("sentence", from, matcher.end(1), matcher.end(1), to, blank, false)
+                .filter(h -> h.letters == Head.Letters.TITLE)
+                .map(this::first);
+    }
+
+    /** Orders that begin the making of a drink, after its name in the same sentence. */
+    private static boolean isFirstOrder(String word) {
+        return switch (word) {
+            case "take",
+                    "put",
+                    "boil",
+                    "mix",
+                    "peel",
+                    "pare",
+                    "pour",
+                    "squeeze",
+                    "dissolve",
+                    "beat",
+                    "steep",
+                    "infuse",
+                    "bruise",
+                    "pound",
+                    "rub",
+                    "grate",
+                    "slice",
+                    "procure",
+                    "use" ->
+                    true;
+            default -> false;
+        };
     }
 
     private Head first(Head h) {
@@ -573,6 +659,12 @@ final class RunIn {
                     "compounded",
                     "concocted",
                     "a mixture",
+                    "a drink",
+                    "a beverage",
+                    "a liquor",
+                    "a cordial",
+                    "a cup ",
+                    "a punch",
                     "composed",
                     "served"
                 }) {
@@ -607,13 +699,26 @@ final class RunIn {
 
     private Optional<Head> head(
             String manner, int from, int end, int after, int to, boolean blank, boolean stop) {
-        TitleText title = TitleText.of(text, from, end);
+        return head(manner, from, from, end, after, to, blank, stop);
+    }
+
+    private Optional<Head> head(
+            String manner,
+            int from,
+            int named,
+            int end,
+            int after,
+            int to,
+            boolean blank,
+            boolean stop) {
+        TitleText title = TitleText.of(text, named, end);
         String words = title.words();
         if (words.length() < 3
                 || pointsAway(words)
                 || Splitter.count(words) > MOST_WORDS
                 || after >= to
                 || TitleWords.isLine(words, cues)
+                        && !(manner.equals("dash") && SAME_FOR.matcher(words).lookingAt())
                 || !Character.isUpperCase(words.charAt(0))
                         && "“\"‘'".indexOf(words.charAt(0)) < 0) {
             return Optional.empty();

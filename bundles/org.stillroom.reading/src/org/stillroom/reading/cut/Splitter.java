@@ -89,7 +89,11 @@ final class Splitter {
         int body = -1;
         while (line < end) {
             Optional<Integer> headEnd = headEnd(line, end, line == first && after);
-            boolean subtitle = body < 0 && line > first && !isMarked(line);
+            boolean subtitle =
+                    body < 0
+                            && line > first
+                            && !isMarked(line)
+                            && !TitleWords.isGroup(lines.words(line - 1), cues);
             if (headEnd.isPresent() && !subtitle && mayStart(line, first, after)) {
                 flush(body, line, first, after);
                 body = -1;
@@ -144,7 +148,10 @@ final class Splitter {
             return true;
         }
         int before = line > 0 ? lines.last(line - 1) : 0;
-        boolean closed = before > 0 && ".!?)”\"}]:—*_=+~".indexOf(text.charAt(before - 1)) >= 0;
+        boolean closed =
+                before > 0
+                        && (".!?)”\"}]:—*_=+~".indexOf(text.charAt(before - 1)) >= 0
+                                || TitleWords.isGroup(lines.words(line - 1), cues));
         String words = lines.words(line);
         boolean apart =
                 Head.letters(words) == Head.Letters.CAPITALS
@@ -244,7 +251,8 @@ final class Splitter {
         boolean capitals =
                 Head.letters(upper) == Head.Letters.CAPITALS
                         && Head.letters(lower) == Head.Letters.CAPITALS;
-        if (!capitals || lower.length() > LONGEST_TITLE || upper.endsWith(".")) {
+        boolean apart = upper.endsWith(".") || TitleWords.isGroup(upper, cues);
+        if (!capitals || lower.length() > LONGEST_TITLE || apart) {
             return false;
         }
         String lastWord = upper.substring(upper.lastIndexOf(' ') + 1);
@@ -310,7 +318,10 @@ final class Splitter {
                                             || count(bare) <= 6);
                     case SENTENCE -> opens && count(bare) <= 9 && (alone || close == '.');
                 };
-        return (emphasis || plain && !RunIn.pointsAway(bare)) && !TitleWords.isLine(bare, cues);
+        boolean named =
+                !TitleWords.isLine(bare, cues)
+                        || title.number().isPresent() && RunIn.SAME_FOR.matcher(bare).lookingAt();
+        return (emphasis || plain && !RunIn.pointsAway(bare)) && named;
     }
 
     /** A line that goes on after emphasised first words, or after a closed sentence. */

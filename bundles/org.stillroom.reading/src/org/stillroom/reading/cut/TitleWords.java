@@ -1,6 +1,8 @@
 package org.stillroom.reading.cut;
 
+import java.util.List;
 import java.util.regex.Pattern;
+import org.stillroom.model.text.Folding;
 
 /** What the words of a title say about whether it is one. */
 final class TitleWords {
@@ -23,6 +25,31 @@ final class TitleWords {
                 || plain && (count.article || count.part)
                 || count.sends && !count.way && (plain || count.words > 4)
                 || reads(words, cues);
+    }
+
+    /**
+     * Tells whether capitals name drinks in the plural, as “COCKTAILS”, “SOURS AND FIZZES” do: they
+     * head many recipes, and the line under them is the first title.
+     */
+    static boolean isGroup(String words, Cues cues) {
+        if (Head.letters(words) != Head.Letters.CAPITALS || Splitter.count(words) > 6) {
+            return false;
+        }
+        String plain = Folding.foldWord(words).replaceAll("[^\\p{L} ]", "").strip();
+        List<String> all = List.of(plain.split(" +"));
+        return all.contains("drinks")
+                || all.contains("beverages")
+                || all.get(all.size() - 1).equals("cups")
+                || Splitter.count(words) <= 4 && isPlural(all.get(all.size() - 1), cues);
+    }
+
+    private static boolean isPlural(String word, Cues cues) {
+        if (word.length() < 5 || !word.endsWith("s") || cues.is(word, Cues.INGREDIENT)) {
+            return false;
+        }
+        String one = word.substring(0, word.length() - 1);
+        String shorter = one.endsWith("e") ? one.substring(0, one.length() - 1) : one;
+        return cues.is(one, Cues.DRINK) || cues.is(shorter, Cues.DRINK);
     }
 
     /** Tells whether a word of five letters or more is set small, wherever it stands. */

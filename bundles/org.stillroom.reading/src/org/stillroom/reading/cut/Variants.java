@@ -25,6 +25,8 @@ final class Variants {
                             + "\\b|another\\s*[.:;,—-]|(?:a|the) (?:second|third|fourth) "
                             + WAY
                             + "\\b|or thus\\b)");
+    private static final Pattern OR =
+            Pattern.compile("(?i)[_*=]{0,2}or(?: else)?[,.:;—-]{0,3}[_*=]{0,2}[,.:;—-]{0,2}");
     private static final Pattern POINTS =
             Pattern.compile(
                     "(?is)(?:\\bfollow|\\banother\\s+way\\b|\\bdirections?\\b|\\bprepared\\b"
@@ -234,7 +236,23 @@ final class Variants {
             out.add(with(unit, unit.start(), copy(title(unit.start(), end), unit.start(), end)));
             return true;
         }
-        return led(unit);
+        return alone(unit) || led(unit);
+    }
+
+    /** A whole recipe after a line that says nothing but “or”. */
+    private boolean alone(Unit unit) {
+        int last = out.size() - 1;
+        if (last < 0 || !isWhole(unit) || unit.score().verbs() == 0) {
+            return false;
+        }
+        Unit before = out.get(last);
+        if (!OR.matcher(text.substring(before.start(), before.end())).matches()) {
+            return false;
+        }
+        out.remove(last);
+        int from = before.start();
+        out.add(with(unit, from, copy(title(from, before.end()), from, before.end())));
+        return true;
     }
 
     /** A recipe set in, after a sentence that points to it (“… in the following way:”). */

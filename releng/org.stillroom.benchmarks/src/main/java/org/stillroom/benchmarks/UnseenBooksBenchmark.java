@@ -124,6 +124,10 @@ public final class UnseenBooksBenchmark {
         Tally boundaries = tallies.computeIfAbsent("boundaries", k -> new Tally());
         Tally titles = tallies.computeIfAbsent("titles, of those found", k -> new Tally());
         boundaries.add(found, 0, 0);
+        TreeMap<String, Integer> where = astray(stretches, starts);
+        if (!where.isEmpty()) {
+            System.out.println("read as recipes, starting in: " + where);
+        }
         for (String row : stretches) {
             String[] cells = row.split("\t", -1);
             if (!cells[2].equals("recipe")) {
@@ -133,6 +137,26 @@ public final class UnseenBooksBenchmark {
             boundaries.add(0, 1, there.isPresent() ? 1 : 0);
             there.ifPresent(r -> title(cells[3], r.witness(), titles));
         }
+    }
+
+    /** Counts what was read as a recipe and starts elsewhere, by the kind of stretch it starts in. */
+    private static TreeMap<String, Integer> astray(
+            List<String> stretches, TreeMap<Integer, Reading> starts) {
+        TreeMap<String, Integer> where = new TreeMap<>();
+        for (int line : starts.keySet()) {
+            String kind = "nothing named";
+            for (String row : stretches) {
+                String[] cells = row.split("\t", -1);
+                boolean inside =
+                        Integer.parseInt(cells[0]) <= line && line <= Integer.parseInt(cells[1]);
+                boolean here = Integer.parseInt(cells[0]) == line;
+                kind = inside ? cells[2] + (here ? "" : ", further down") : kind;
+            }
+            if (!kind.equals("recipe")) {
+                where.merge(kind, 1, Integer::sum);
+            }
+        }
+        return where;
     }
 
     private static void title(String title, Witness read, Tally tally) {
