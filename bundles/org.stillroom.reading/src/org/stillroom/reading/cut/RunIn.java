@@ -1,8 +1,6 @@
 package org.stillroom.reading.cut;
 
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Finds titles that run into the text of their recipe: side heads, numbered paragraphs, emphasised
@@ -16,29 +14,22 @@ final class RunIn {
     record Found(Head head, int start, int end) {}
 
     private static final int REACH = 160;
-    private static final int MOST_WORDS = 14;
+    private static final int MOST_WORDS = HeadMaker.MOST_WORDS;
     private static final int ENDLESS = 4000;
-
-    private static final Pattern PURPOSE =
-            Pattern.compile(
-                    "For (?:an? |the |some |your )?((?:[\\p{L}’'-]+\\s+){0,4}?[\\p{L}’'-]+)"
-                            + "(?=,?\\s+\\p{Ll}),?");
-    private static final Pattern ASIDE =
-            Pattern.compile(
-                    "(\\p{Lu}[\\p{L}’'-]*(?:\\s+(?:of\\s+|the\\s+|and\\s+)?\\p{Lu}[\\p{L}’'-]*){0,3}),\\s[^.;:]{4,150}[,\\s]"
-                            + "(?:is|are|may\\s+be|should\\s+be)\\s+(?:[a-z]+ly\\s+|thus\\s+)?"
-                            + "(?:made|mixed|prepared|compounded|brewed|concocted)\\b");
-    static final Pattern SAME_FOR = Pattern.compile("(?i)the same,? (?:for|in|as|with|without) ");
 
     private final Structure structure;
     private final String text;
     private final Cues cues;
+    private final HeadMaker heads;
+    private final FirstWords firstWords;
     private int paragraph;
 
     RunIn(Structure structure, Cues cues) {
         this.structure = structure;
         this.text = structure.text();
         this.cues = cues;
+        this.heads = new HeadMaker(text, cues);
+        this.firstWords = new FirstWords(text, cues);
     }
 
     /** Returns the title that a paragraph starts with. */
@@ -59,7 +50,7 @@ final class RunIn {
                 .or(() -> dashed(from, skip(from, to), to, blank))
                 .or(() -> capitals(from, skip(from, to), to, blank))
                 .or(() -> stopped(from, skip(from, to), to, blank))
-                .or(() -> sentence(from, skip(from, to), to, blank));
+                .or(() -> firstWords.sentence(from, skip(from, to), to, blank));
     }
 
     private int skip(int from, int to) {
@@ -140,21 +131,7 @@ final class RunIn {
             boolean numbered = words > start && (startsLine(start) || isEndless(to));
             found = found.isEmpty() && numbered ? stopped(start, words, to, false) : found;
         }
-        return found.map(h -> moved(h, Head.Place.MIDDLE));
-    }
-
-    private Head moved(Head h, Head.Place place) {
-        return new Head(
-                place,
-                h.manner,
-                h.level,
-                h.letters,
-                h.emphasis,
-                h.blankBefore,
-                h.stop,
-                h.title,
-                h.start,
-                h.end);
+        return found.map(h -> HeadMaker.moved(h, Head.Place.MIDDLE));
     }
 
     private Optional<Head> emphasised(int from, int at, int to, boolean blank, boolean numbered) {
@@ -164,7 +141,7 @@ final class RunIn {
         }
         int after = afterStop(end, to);
         boolean stop = after > end || ".:".indexOf(plainBefore(end)) >= 0;
-        return head("italics", from, end, after, to, blank, stop);
+        return heads.head("italics", from, end, after, to, blank, stop);
     }
 
     private char plainBefore(int end) {
@@ -246,7 +223,7 @@ final class RunIn {
                 || words == 2 && !stop && !twoNames(at, end)) {
             return Optional.empty();
         }
-        return head("capitals", from, end, after, to, blank, stop);
+        return heads.head("capitals", from, end, after, to, blank, stop);
     }
 
     /** Two capitals without a stop are a title only if one of them names a drink or an ingredient. */
@@ -370,7 +347,7 @@ final class RunIn {
             while (after < to && "-—–".indexOf(text.charAt(after)) >= 0) {
                 after++;
             }
-            return head("dash", from, i, after, to, blank, true);
+            return heads.head("dash", from, i, after, to, blank, true);
         }
         return Optional.empty();
     }
@@ -424,18 +401,20 @@ final class RunIn {
             boolean set =
                     letters != Head.Letters.SENTENCE
                             || numbered
-                            || isInfinitive(words)
+                            || firstWords.isInfinitive(words)
                             || blank && isPlainName(words, i + 1, to);
             int n = Splitter.count(words);
             boolean goesOn = i + 1 < to && Character.isLetterOrDigit(text.charAt(i + 1));
             boolean ordered = c == ':' && blank && n <= 4 && letters == Head.Letters.TITLE;
             if (!set
                     || goesOn
-                    || n > (numbered || isInfinitive(words) ? 12 : 7)
-                    || !(opens(i + 1, to) || ordered && isFirstOrder(wordAfter(i + 1, to)))) {
+                    || n > (numbered || firstWords.isInfinitive(words) ? 12 : 7)
+                    || !(opens(i + 1, to)
+                            || ordered
+                                    && FirstWords.isFirstOrder(firstWords.wordAfter(i + 1, to)))) {
                 return Optional.empty();
             }
-            return head(numbered ? "number" : "stop", from, i, i + 1, to, blank, true);
+            return heads.head(numbered ? "number" : "stop", from, i, i + 1, to, blank, true);
         }
         return Optional.empty();
     }
@@ -443,297 +422,9 @@ final class RunIn {
     /** “Ratafia of quinces. Grate”: the kind of drink, of what, and an order after the stop. */
     private boolean isPlainName(String words, int after, int to) {
         String kind = BodyScore.fold(words, 0, BodyScore.wordEnd(words, 0, words.length()));
-        String order = wordAfter(after, to);
+        String order = firstWords.wordAfter(after, to);
         return cues.is(kind, Cues.DRINK)
                 && words.contains(" of ")
                 && (cues.is(order, Cues.VERB) || cues.is(order, Cues.NUMBER));
-    }
-
-    private String wordAfter(int at, int to) {
-        int next = at;
-        while (next < to && Lines.isBlank(text.charAt(next))) {
-            next++;
-        }
-        return BodyScore.fold(text, next, BodyScore.wordEnd(text, next, to));
-    }
-
-    /** Tells whether words start with “to” and a verb, as in “To make”, “How to mull”. */
-    boolean isInfinitive(String words) {
-        String folded = words.toLowerCase(java.util.Locale.ROOT);
-        int from = folded.startsWith("how to ") ? 7 : folded.startsWith("to ") ? 3 : -1;
-        if (from < 0 || from >= words.length()) {
-            return false;
-        }
-        String verb = BodyScore.fold(words, from, BodyScore.wordEnd(words, from, words.length()));
-        return cues.is(verb, Cues.VERB) && !cues.is(verb, Cues.NUMBER);
-    }
-
-    /** Words that a sentence starts with when it names no drink. */
-    static boolean isPointing(String word) {
-        return switch (word) {
-            case "this",
-                    "it",
-                    "these",
-                    "that",
-                    "those",
-                    "there",
-                    "here",
-                    "he",
-                    "she",
-                    "they",
-                    "we",
-                    "i",
-                    "although",
-                    "if",
-                    "when",
-                    "as",
-                    "but",
-                    "so",
-                    "which",
-                    "what",
-                    "some",
-                    "many",
-                    "most",
-                    "all",
-                    "both",
-                    "such",
-                    "in",
-                    "on",
-                    "at",
-                    "by",
-                    "from",
-                    "after",
-                    "before",
-                    "while",
-                    "whilst",
-                    "you",
-                    "one",
-                    "no",
-                    "its",
-                    "his",
-                    "their",
-                    "our",
-                    "and",
-                    "or",
-                    "for",
-                    "with",
-                    "any",
-                    "each",
-                    "every",
-                    "everything",
-                    "another",
-                    "once",
-                    "nobody",
-                    "let",
-                    "now",
-                    "then",
-                    "not",
-                    "do",
-                    "will",
-                    "is",
-                    "was",
-                    "to" ->
-                    true;
-            default -> false;
-        };
-    }
-
-    /** The first words of a sentence: “To make shrub, take”, “Porteree is made like”. */
-    private Optional<Head> sentence(int from, int at, int to, boolean blank) {
-        int limit = Math.min(to, at + 90);
-        if (at >= limit || !Character.isUpperCase(text.charAt(at))) {
-            return Optional.empty();
-        }
-        int words = 0;
-        boolean infinitive = isInfinitive(text.substring(at, Math.min(to, at + 20)));
-        if (isPointing(BodyScore.fold(text, at, BodyScore.wordEnd(text, at, to)))) {
-            return purpose(from, at, to, blank);
-        }
-        Optional<Head> aside = aside(from, at, to, blank);
-        if (aside.isPresent()) {
-            return aside;
-        }
-        boolean numbered = at > from;
-        int lastEnd = at;
-        for (int i = at; i < limit; ) {
-            char c = text.charAt(i);
-            if (!Character.isLetter(c)) {
-                if (".;:!?—".indexOf(c) >= 0) {
-                    return Optional.empty();
-                }
-                if (c == ',' && infinitive && words > 2) {
-                    return head("sentence", from, lastEnd, lastEnd, to, blank, false)
-                            .map(this::first);
-                }
-                i++;
-                continue;
-            }
-            int end = BodyScore.wordEnd(text, i, limit);
-            String word = BodyScore.fold(text, i, end);
-            boolean copula =
-                    word.equals("is")
-                            || word.equals("are")
-                            || word.equals("may")
-                            || word.equals("can");
-            boolean order = infinitive && words > 2 && isFirstOrder(word);
-            if (words > 0 && !infinitive && copula && isMade(end, to)
-                    || order
-                    || numbered && copula && words > 0 && isMade(end, to)) {
-                return head("sentence", from, lastEnd, lastEnd, to, blank, false).map(this::first);
-            }
-            words++;
-            if (words > 9) {
-                return Optional.empty();
-            }
-            lastEnd = end;
-            i = end;
-        }
-        return Optional.empty();
-    }
-
-    /** “For a Badger Cup peel half a cucumber”: the name stands between “for” and the order. */
-    private Optional<Head> purpose(int from, int at, int to, boolean blank) {
-        Matcher matcher = PURPOSE.matcher(text).region(at, Math.min(to, at + REACH));
-        if (!blank || !matcher.lookingAt()) {
-            return Optional.empty();
-        }
-        if (!isFirstOrder(wordAfter(matcher.end(), to))) {
-            return Optional.empty();
-        }
-        int nameEnd = matcher.end(1);
-        return head("sentence", from, matcher.start(1), nameEnd, nameEnd, to, blank, false)
-                .filter(h -> TitleWords.points(h.title.words(), cues) >= 1)
-                .map(this::first);
-    }
-
-    /** “Brown Betty, so called from the barmaid, is compounded thus”. */
-    private Optional<Head> aside(int from, int at, int to, boolean blank) {
-        Matcher matcher = ASIDE.matcher(text).region(at, Math.min(to, at + 2 * REACH));
-        if (!blank || !matcher.lookingAt()) {
-            return Optional.empty();
-        }
-        return head("sentence", from, matcher.end(1), matcher.end(1), to, blank, false)
-                .filter(h -> h.letters == Head.Letters.TITLE)
-                .map(this::first);
-    }
-
-    /** Orders that begin the making of a drink, after its name in the same sentence. */
-    private static boolean isFirstOrder(String word) {
-        return switch (word) {
-            case "take",
-                    "put",
-                    "boil",
-                    "mix",
-                    "peel",
-                    "pare",
-                    "pour",
-                    "squeeze",
-                    "dissolve",
-                    "beat",
-                    "steep",
-                    "infuse",
-                    "bruise",
-                    "pound",
-                    "rub",
-                    "grate",
-                    "slice",
-                    "procure",
-                    "use" ->
-                    true;
-            default -> false;
-        };
-    }
-
-    private Head first(Head h) {
-        return moved(h, Head.Place.SENTENCE);
-    }
-
-    private boolean isMade(int at, int to) {
-        String rest = text.substring(at, Math.min(to, at + 50)).replace('\n', ' ');
-        for (String verb :
-                new String[] {
-                    "made",
-                    "prepared",
-                    "mixed",
-                    "brewed",
-                    "compounded",
-                    "concocted",
-                    "a mixture",
-                    "a drink",
-                    "a beverage",
-                    "a liquor",
-                    "a cordial",
-                    "a cup ",
-                    "a punch",
-                    "composed",
-                    "served"
-                }) {
-            int found = rest.indexOf(verb);
-            if (found >= 0 && found < 22) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** Tells whether words start a sentence of a story rather than name something. */
-    static boolean pointsAway(String words) {
-        int at = 0;
-        while (at < words.length() && !Character.isLetter(words.charAt(at))) {
-            at++;
-        }
-        if (at == words.length()) {
-            return true;
-        }
-        int end = BodyScore.wordEnd(words, at, words.length());
-        String first = BodyScore.fold(words, at, end);
-        boolean title =
-                switch (first) {
-                    case "another", "one", "to", "for", "one's", "all", "any", "no" -> true;
-                    default -> false;
-                };
-        boolean plain =
-                Head.letters(words) == Head.Letters.SENTENCE || TitleWords.hasLowerWord(words);
-        return !title && plain && isPointing(first);
-    }
-
-    private Optional<Head> head(
-            String manner, int from, int end, int after, int to, boolean blank, boolean stop) {
-        return head(manner, from, from, end, after, to, blank, stop);
-    }
-
-    private Optional<Head> head(
-            String manner,
-            int from,
-            int named,
-            int end,
-            int after,
-            int to,
-            boolean blank,
-            boolean stop) {
-        TitleText title = TitleText.of(text, named, end);
-        String words = title.words();
-        if (words.length() < 3
-                || pointsAway(words)
-                || Splitter.count(words) > MOST_WORDS
-                || after >= to
-                || TitleWords.isLine(words, cues)
-                        && !(manner.equals("dash") && SAME_FOR.matcher(words).lookingAt())
-                || !Character.isUpperCase(words.charAt(0))
-                        && "“\"‘'".indexOf(words.charAt(0)) < 0) {
-            return Optional.empty();
-        }
-        return Optional.of(
-                new Head(
-                        Head.Place.RUN_IN,
-                        manner,
-                        0,
-                        Head.letters(words),
-                        manner.equals("italics"),
-                        blank,
-                        stop,
-                        title,
-                        from,
-                        Math.max(end, after)));
     }
 }

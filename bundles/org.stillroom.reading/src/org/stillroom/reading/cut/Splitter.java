@@ -320,8 +320,9 @@ final class Splitter {
                 };
         boolean named =
                 !TitleWords.isLine(bare, cues)
-                        || title.number().isPresent() && RunIn.SAME_FOR.matcher(bare).lookingAt();
-        return (emphasis || plain && !RunIn.pointsAway(bare)) && named;
+                        || title.number().isPresent()
+                                && HeadMaker.SAME_FOR.matcher(bare).lookingAt();
+        return (emphasis || plain && !FirstWords.pointsAway(bare)) && named;
     }
 
     /** A line that goes on after emphasised first words, or after a closed sentence. */
