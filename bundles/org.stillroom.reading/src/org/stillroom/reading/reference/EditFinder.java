@@ -17,13 +17,14 @@ final class EditFinder {
             "(?= ?(?:$|[,;:.()§])| and | but | with (?!the )| in (?:all )?other| instead| otherwise"
                     + "| if | as | when | where | until | to (?!the)| too\\b| also\\b)";
     private static final String OPEN =
-            "(?:(?<=^)|(?<=[,;.(] )|(?<=[,;.(§])|(?<=§ )|\\b(?:but|and|only|or) )"
-                    + "(?:but |and |only |with |by |use |using |put |put in |of |taking |take |employ(?:ing)? )*"
+            "(?:(?<=^)|(?<=[,;:.(] )|(?<=[,;:.(§])|(?<=§ )|\\b(?:but|and|only|or) )"
+                    + "(?:but |and |only |save that |saving that |except that |excepting that |with |by |use |using |put |put in |of |taking |take |employ(?:ing)? )*"
                     + "(?:the |that )?";
     private static final String INSTEAD =
-            "(?: being| is| are)?(?: used| put| taken| added)? (?:(?<=used |put |taken )for|instead of|in (?:the )?(?:place|lieu|room|stead) of"
+            "(?: being| is| are)?(?: used| put| taken| added| employed)? (?:(?<=used |put |taken |employed )for|instead of|in (?:the )?(?:place|lieu|room|stead) of"
                     + "|in exchange for|rather than|vice|substituted for|replacing|where that has|takes? the place of"
-                    + "|taking the place of) (?:the |that of |so much of the |so much |using )*";
+                    + "|taking the place of|suppl(?:ies|ying) the place of|ousting|displacing|supplanting"
+                    + "|do(?:es|ing) duty for|stand(?:s|ing) (?:in )?for|in substitution for) (?:the |that of |using )*";
 
     private record Rule(RawEdit.Op op, Pattern pattern, int from, int to) {}
 
@@ -40,7 +41,7 @@ final class EditFinder {
                             1),
                     rule(
                             RawEdit.Op.REPLACE,
-                            "(?:^|[,;.§] ?|\\bwith |\\bbut |\\band )(?:the )?"
+                            "(?:^|[,;:.§] ?|\\bwith |\\bbut |\\band )(?:the )?"
                                     + N
                                     + " (?:being |is |are |to be )?(?:replaced by|changed (?:to|for)"
                                     + "|exchanged for|giv(?:ing|es?) (?:place|way) to) (?:the )?"
@@ -71,7 +72,17 @@ final class EditFinder {
                             RawEdit.Op.REPLACE,
                             "\\b(?:replac|chang|exchang)(?:e|ing)(?: the)? "
                                     + N
+                                    + "(?: in (?:the )?§+(?: recipe| receipt)?)?"
                                     + " (?:for|by|with|to|into) (?:the )?"
+                                    + N
+                                    + END,
+                            1,
+                            2),
+                    rule(
+                            RawEdit.Op.AMOUNT,
+                            "\\bthe (?:[a-z]+) of "
+                                    + N
+                                    + " (?:becomes|is made|being made) "
                                     + N
                                     + END,
                             1,
@@ -93,7 +104,7 @@ final class EditFinder {
                             1),
                     rule(
                             RawEdit.Op.AMOUNT,
-                            "(?:^|[,;.§] ?|\\bwith |\\bbut |\\band )(?:the )?"
+                            "(?:^|[,;:.§] ?|\\bwith |\\bbut |\\band )(?:the )?"
                                     + N
                                     + " (?:being |is |are )?(?:cut|reduced|increased|raised|brought)"
                                     + "(?: down)? to (?:only )?"
@@ -155,7 +166,7 @@ final class EditFinder {
                             2),
                     rule(
                             RawEdit.Op.REMOVE,
-                            "(?:^|[,;.§] ?|\\band )(?:the )?"
+                            "(?:^|[,;:.§] ?|\\band )(?:the )?"
                                     + N
                                     + " (?:being |is |are )?(?:left (?:out|off)|omitted|dispensed with|dropped"
                                     + "|kept back)",
@@ -194,15 +205,15 @@ final class EditFinder {
                             1),
                     rule(
                             RawEdit.Op.WITH,
-                            "(?:^|[,;.§] ?|\\band )(?:the )?"
+                            "(?:^|[,;:.§] ?|\\band )(?:the )?"
                                     + N
-                                    + " (?:being (?:used|employed|taken|put in)|put in)"
+                                    + " (?:being (?:used|employed|taken|put in|substituted|supplied)|put in)"
                                     + "(?= ?(?:$|[,;:.]| and | but ))",
                             0,
                             1),
                     rule(
                             RawEdit.Op.WITH,
-                            "(?:^|[,;.§] ?)(?:the )?" + N + " (?:is |are )?to be used",
+                            "(?:^|[,;:.§] ?)(?:the )?" + N + " (?:is |are )?to be used",
                             0,
                             1),
                     rule(
@@ -244,7 +255,7 @@ final class EditFinder {
                             1),
                     rule(
                             RawEdit.Op.AMOUNT,
-                            "\\b((?:two|three|four|five|six|eight|ten|twelve|twenty) times) (?:the )?(?=§)",
+                            "\\b((?:two|three|four|five|six|eight|ten|twelve|twenty)(?: times)?) (?:the )?(?=§)",
                             0,
                             1),
                     rule(
@@ -254,6 +265,12 @@ final class EditFinder {
                             0,
                             1),
                     rule(RawEdit.Op.AMOUNT, "\\b(more|less|extra)(?: of)? " + N + END, 2, 1),
+                    rule(
+                            RawEdit.Op.ADD,
+                            "\\badd(?:ing)? (?:to )?(?:the )?§+,? (?:the )?" + N + END,
+                            0,
+                            1),
+                    rule(RawEdit.Op.WITH, "§ ?[.)]{1,2} ([a-z]+(?: [a-z]+)?)(?=[.]?$)", 0, 1),
                     rule(RawEdit.Op.ADD, "\\bto which " + N + " (?:is|are|may be) added", 0, 1),
                     rule(
                             RawEdit.Op.ADD,
@@ -263,7 +280,9 @@ final class EditFinder {
                             1),
                     rule(
                             RawEdit.Op.ADD,
-                            "(?:^|[.;,§] ?)(?:and )?" + N + " (?:may be |is |are |being )?added",
+                            "(?:^|[.;,§] ?)(?:and )?"
+                                    + N
+                                    + " (?:may be |is |are |being )?(?:added|supplied|introduced|in addition)",
                             0,
                             1),
                     rule(
@@ -325,7 +344,7 @@ final class EditFinder {
     private static final Pattern LEADING =
             Pattern.compile(
                     "^(?:and|but|with|taking|using|use|put|put in|putting|the|of|allow|allowing|by|only|employ|or"
-                            + "|adding|add|in|made|it|make|take|substituting|except that|except|having"
+                            + "|adding|add|in|made|it|make|take|substituting|substitute|except that|except|save that|saving that|save|having"
                             + "|sweetened with|flavou?red with|let|that|, )(?: |$)");
 
     /** Words that a pattern catches and that name nothing to drink. */

@@ -6,11 +6,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.stillroom.model.number.Rational;
 import org.stillroom.model.reading.Amount;
+import org.stillroom.model.reading.Confidence;
 import org.stillroom.model.reading.Doubt;
 import org.stillroom.model.reading.Ingredient;
+import org.stillroom.model.reading.LineKind;
 import org.stillroom.model.reading.ReadingLine;
 import org.stillroom.model.reading.Reference.Edit;
 import org.stillroom.model.text.FoldedText;
@@ -38,6 +41,23 @@ final class EditPlan {
             Set.of("juice", "fruit", "berries", "the fruit", "the juice", "peel", "flowers");
 
     private static final Pattern GENERIC = Pattern.compile("^(?:wine|spirits?|liquor|alcohol)$");
+    private static final Pattern NO_STRENGTH =
+            Pattern.compile(
+                    "(?:any )?(?:liquors?|spirits|alcohol)(?: of any (?:kind|sort)| whatever)");
+    private static final Pattern PART =
+            Pattern.compile(
+                    "((?:an? |one )?(?:half|third|quarter)|part|some|so much|a portion)(?: of)?(?: the)? (.+)");
+    private static final Map<String, Rational> REST =
+            Map.of(
+                    "half", Rational.of(1, 2),
+                    "third", Rational.of(2, 3),
+                    "quarter", Rational.of(3, 4));
+
+    /** What tells one sort from another and names nothing by itself (“hot milk for cold”). */
+    private static final Pattern QUALITY =
+            Pattern.compile(
+                    "(?:hot|cold|white|red|brown|black|green|fresh|dry|sweet|old|new|plain)");
+
     private static final Pattern ALL =
             Pattern.compile(
                     "^(?:(?:the )?(?:quantit|amount|proportion|measure)|all\\b|everything|every ingredient)");
@@ -137,7 +157,7 @@ final class EditPlan {
         List<String> mine = different(own, other);
         List<String> theirs = different(other, own);
         boolean exchanged = edits.stream().anyMatch(e -> e instanceof Edit.Replace);
-        if (exchanged || mine.size() != 1 || theirs.size() != 1) {
+        if (exchanged || mine.size() != 1 || theirs.size() != 1 || isAdded(mine.get(0))) {
             return;
         }
         int at = naming(theirs.get(0));
@@ -157,6 +177,12 @@ final class EditPlan {
                             .orElse(new Ingredient(name, line.span(), List.of(), List.of()));
             lines.set(at, withIngredient(line, ingredient));
         }
+    }
+
+    /** The words of the recipe say already that the thing comes beside what is there. */
+    private boolean isAdded(String word) {
+        boolean changed = edits.stream().anyMatch(e -> e instanceof Edit.Change);
+        return changed && isOne(word, added.stream().map(ReadingLine::ingredientName).toList());
     }
 
     /** Returns the words of a change that named nothing known, where a title's word is in them. */
@@ -262,9 +288,16 @@ final class EditPlan {
     }
 
     private void replace(RawEdit raw, int at) {
-        ReadingLine to = read(raw.to(), raw.toStart());
+        String sort = raw.from().substring(raw.from().lastIndexOf(' ') + 1);
+        boolean bare = QUALITY.matcher(raw.to()).matches() && !sort.equals(raw.from());
+        ReadingLine to = read(bare ? raw.to() + " " + sort : raw.to(), raw.toStart());
         if (raw.from().equals("its") || raw.from().equals("their")) {
             inStead(to);
+            return;
+        }
+        Matcher part = PART.matcher(raw.from());
+        if (part.matches() && find(part.group(2)) >= 0) {
+            inPart(raw, part.group(1), find(part.group(2)), to);
             return;
         }
         if (at < 0) {
@@ -272,6 +305,8 @@ final class EditPlan {
             at = category.map(this::only).orElse(-1);
         }
         at = at < 0 ? first(raw.from()) : at;
+        boolean quality = at < 0 && QUALITY.matcher(raw.from()).matches();
+        at = quality ? find(to.ingredientName()) : at;
         if (at < 0) {
             missing(
                     raw,
@@ -284,6 +319,28 @@ final class EditPlan {
         }
         edits.add(new Edit.Replace(lines.get(at).ingredientName(), to.ingredientName()));
         lines.set(at, replaced(lines.get(at), to));
+    }
+
+    /** “Wine instead of half the milk”: the rest of the milk stays. */
+    private void inPart(RawEdit raw, String part, int at, ReadingLine to) {
+        ReadingLine line = lines.get(at);
+        Optional<Rational> rest =
+                Optional.ofNullable(REST.get(part.replaceAll("^(?:an?|one) ", "")));
+        Optional<ReadingLine> less =
+                rest.filter(r -> line.amount().quantity().isPresent()).map(r -> times(line, r));
+        edits.add(new Edit.Change(line.ingredientName(), part, less));
+        less.ifPresentOrElse(
+                l -> lines.set(at, l),
+                () ->
+                        doubt(
+                                raw,
+                                "“"
+                                        + to.ingredientName()
+                                        + "” takes the place of a part of “"
+                                        + line.ingredientName()
+                                        + "”, and it is not said of how much."));
+        edits.add(new Edit.Add(to));
+        added.add(to);
     }
 
     /** “Leaving the wine out, and putting cider in its stead.” */
@@ -397,7 +454,11 @@ final class EditPlan {
     }
 
     private void remove(RawEdit raw) {
-        int at = find(raw.from());
+        if (NO_STRENGTH.matcher(raw.from()).matches()) {
+            unspirited();
+            return;
+        }
+        int at = raw.from().equals("float") ? floated() : find(raw.from());
         if (at < 0) {
             at = categories.of(raw.from()).map(this::only).orElse(-1);
         }
@@ -415,6 +476,34 @@ final class EditPlan {
         }
         edits.add(new Edit.Remove(lines.get(at).ingredientName()));
         lines.remove(at);
+    }
+
+    /** “Without liquor of any kind”: all that makes the drink strong goes. */
+    private void unspirited() {
+        List<ReadingLine> strong =
+                lines.stream()
+                        .filter(
+                                l ->
+                                        categories
+                                                .of(l.ingredientName())
+                                                .filter(Categories::isStrong)
+                                                .isPresent())
+                        .toList();
+        strong.forEach(l -> edits.add(new Edit.Remove(l.ingredientName())));
+        lines.removeAll(strong);
+    }
+
+    /** Returns the only line that goes on top, or -1. */
+    private int floated() {
+        int found = -1;
+        for (int i = 0; i < lines.size(); i++) {
+            boolean top = lines.get(i).kind() == LineKind.TOP;
+            if (top && found >= 0) {
+                return -1;
+            }
+            found = top ? i : found;
+        }
+        return found;
     }
 
     /** “Half the gentian”, “twice the sugar”, “reduce bourbon to 1 oz.”. */
@@ -515,7 +604,7 @@ final class EditPlan {
         }
         Optional<Rational> times =
                 TIMES.entrySet().stream()
-                        .filter(e -> words.startsWith(e.getKey()))
+                        .filter(e -> (words + " times").startsWith(e.getKey()))
                         .map(Map.Entry::getValue)
                         .findFirst();
         if (times.isPresent()) {
@@ -591,13 +680,13 @@ final class EditPlan {
         return new ReadingLine(
                 words,
                 printed,
-                org.stillroom.model.reading.LineKind.MEASURED,
+                LineKind.MEASURED,
                 Amount.UNSTATED,
                 "unstated",
                 Optional.empty(),
                 Optional.of(ingredient),
                 Optional.empty(),
-                org.stillroom.model.reading.Confidence.of(0.6),
+                Confidence.of(0.6),
                 List.of());
     }
 

@@ -100,7 +100,7 @@ final class MentionFinder {
                     "\\b(?:reverse the proportions of|recipe (?:for|of)|receipt (?:for|of)|formula (?:for|of)|directions (?:for|of|given (?:for|under))|instructions for|method (?:for|of)|process (?:for|of)|rule for|vary|varying|identical (?:with|to)"
                             + "|differs? from|varies from|resembles|vide|cf\\.?|repeat|start with|begin with"
                             + "|(?:make|mix|take|prepare|build|brew|is|are|of|to|into|from|in|simply|merely"
-                            + "|nothing but)(?: up)?(?: an?| the| your)|an?|the) "
+                            + "|nothing but)(?: up)?(?: an?| the| your)|this is (?:but|only|merely|simply|just|really)|an?|the) "
                             + "(?:plain |ordinary |regular |usual |common )?");
 
     /** Before a single word these name what goes into the glass, not a recipe. */
@@ -119,7 +119,7 @@ final class MentionFinder {
     private static final Pattern SHORT_EDIT =
             Pattern.compile(
                     "^(?:with |without |no |add |omit |use |using |only |but |made with |plus |less "
-                            + "|double |half the |twice |substitut)|\\binstead\\b| for ");
+                            + "|double |half the |twice |substitut)|\\binstead\\b(?! of which)| for ");
     private static final Pattern ONLY_EDIT =
             Pattern.compile(
                     "^(?:with(?:out)? [^,;]{3,30}(?:added|instead|omitted|left out)|omit|leave out|less the"
