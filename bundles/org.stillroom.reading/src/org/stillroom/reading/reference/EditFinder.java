@@ -225,6 +225,11 @@ final class EditFinder {
                             1),
                     rule(
                             RawEdit.Op.REMOVE,
+                            "\\b(?:simple |mere )?omission of (?:the |any )?" + N + END,
+                            1,
+                            0),
+                    rule(
+                            RawEdit.Op.REMOVE,
                             "\\b(?:with )?the " + N + " (?:being )?(?:left out|omitted)",
                             1,
                             0),

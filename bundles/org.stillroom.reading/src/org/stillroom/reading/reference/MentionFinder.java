@@ -43,14 +43,15 @@ final class MentionFinder {
     private static final Trigger TITLE =
             Trigger.of(
                     "same comme wie como igual as like see similar similarly manner lines "
-                            + "fashion style follow everything times",
+                            + "fashion style follow everything times headed entitled",
                     "\\b(?:same (?:way |manner )?as(?: for| in| with)?|comme|wie|como|igual que|as you (?:do|would)|exactly as|just as|as for"
                             + "|as in|as with|like|see|similar(?:ly)? to|manner (?:of|as)|way as|on the lines of|after the (?:manner|fashion|style) of"
                             + "|proceed as|follow|everything in|times|(?:made|make|mix|prepare|prepared"
                             + "|serve) as|in all else as|respects as|as) "
                             + "(?:(?:the )?(?:directions|recipe|receipt|method|instructions|rule|formula)(?: given)?"
                             + " (?:for|of) )?(?:directed |described )?(?:for |in |with |to )?"
-                            + "(?:that of |those of )?(?:the |an? |other |le |la |el |l')*");
+                            + "(?:that of |those of )?(?:the |an? |other |le |la |el |l')*"
+                            + "|\\b(?:recipe|receipt|directions|one) (?:headed|entitled) [“\"'‘’]?");
     private static final Trigger LAST_BUT_ONE =
             Trigger.of("last first", "(the )?(one before (the )?last|last but one|first of these)");
     private static final Trigger BEFORE =
