@@ -12,14 +12,13 @@ import org.stillroom.model.assertion.Assertion;
 import org.stillroom.model.progress.Progress;
 import org.stillroom.model.reading.Reading;
 import org.stillroom.model.reading.Vessel;
-import org.stillroom.model.source.Bibliography;
 import org.stillroom.model.source.Section;
 import org.stillroom.model.source.Source;
 import org.stillroom.model.source.Witness;
 import org.stillroom.model.text.Anchor;
-import org.stillroom.model.text.SourceText;
 import org.stillroom.model.text.Span;
 import org.stillroom.reading.BookReading;
+import org.stillroom.reading.PlainBook;
 import org.stillroom.reading.Reader;
 
 /** Corrections of lines, parts and cuts, each carried out while the book is read. */
@@ -31,26 +30,7 @@ class CorrectionTest {
                     + "# Keel Punch\n\n1 pint rum.\n1 quart water.\nA word about the landlord.\n";
     private static final Reader READER = Reader.standard();
 
-    private final Source source = source(BOOK);
-
-    private static Source source(String words) {
-        Optional<String> none = Optional.empty();
-        Bibliography book =
-                new Bibliography(
-                        "A Book",
-                        none,
-                        none,
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.of("en"),
-                        Optional.empty(),
-                        none,
-                        none,
-                        none,
-                        none);
-        return new Source("book.md", book, SourceText.of(words), List.of(), "");
-    }
+    private final Source source = PlainBook.of(BOOK);
 
     private Assertion decision(String kind, String words, Map<String, String> values) {
         int at = BOOK.indexOf(words);
@@ -133,7 +113,7 @@ class CorrectionTest {
     @Test
     void whatCannotBeFoundIsKeptWithItsDecision() {
         Assertion lost = decision("line", "2 dashes bitters", Map.of("measure", "drop"));
-        Source other = source("# Anchor Sling\n\nA jigger of gin and nothing else at all.\n");
+        Source other = PlainBook.of("# Anchor Sling\n\nA jigger of gin and nothing else at all.\n");
         BookReading read = READER.read(other, List.of(lost), Progress.SILENT);
         assertEquals(lost, read.unplaced().get(0).decision());
         assertTrue(read.problems().get(0).remedy().contains("Place it again"));

@@ -14,12 +14,11 @@ import org.stillroom.model.number.Rational;
 import org.stillroom.model.progress.Progress;
 import org.stillroom.model.reading.Reading;
 import org.stillroom.model.reading.ReadingLine;
-import org.stillroom.model.source.Bibliography;
 import org.stillroom.model.source.Source;
 import org.stillroom.model.text.Anchor;
-import org.stillroom.model.text.SourceText;
 import org.stillroom.model.text.Span;
 import org.stillroom.reading.BookReading;
+import org.stillroom.reading.PlainBook;
 import org.stillroom.reading.Reader;
 import org.stillroom.reading.idiom.Idiom;
 
@@ -33,27 +32,8 @@ class WordCorrectionTest {
                     + "# Bowsprit\n\n1 jigger gin.\n1 pony port.\nStir in a mug.\n";
     private static final Reader READER = Reader.standard();
 
-    private final Source source = source(BOOK);
+    private final Source source = PlainBook.of(BOOK);
     private final List<Assertion> decisions = new ArrayList<>();
-
-    private static Source source(String words) {
-        Optional<String> none = Optional.empty();
-        Bibliography book =
-                new Bibliography(
-                        "A Book",
-                        none,
-                        none,
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.of("en"),
-                        Optional.empty(),
-                        none,
-                        none,
-                        none,
-                        none);
-        return new Source("book.md", book, SourceText.of(words), List.of(), "");
-    }
 
     private void putRight(String printed, String reads) {
         int at = BOOK.indexOf(printed);

@@ -12,12 +12,11 @@ import org.junit.jupiter.api.Test;
 import org.stillroom.model.assertion.Assertion;
 import org.stillroom.model.progress.Progress;
 import org.stillroom.model.reading.ReadingLine;
-import org.stillroom.model.source.Bibliography;
 import org.stillroom.model.source.Source;
 import org.stillroom.model.text.Anchor;
-import org.stillroom.model.text.SourceText;
 import org.stillroom.model.text.Span;
 import org.stillroom.reading.BookReading;
+import org.stillroom.reading.PlainBook;
 import org.stillroom.reading.Reader;
 
 class IdiomTest {
@@ -30,30 +29,11 @@ class IdiomTest {
                     + recipe("Bowsprit", "1 spoon of orgeat.\n1 jigger port.\n1 B.S. brandy.");
     private static final Reader READER = Reader.standard();
 
-    private Source source = source(BOOK);
+    private Source source = PlainBook.of(BOOK);
     private final List<Assertion> decisions = new ArrayList<>();
 
     private static String recipe(String title, String lines) {
         return "# " + title + "\n\n" + lines + "\nShake and strain.\n\n";
-    }
-
-    private static Source source(String words) {
-        Optional<String> none = Optional.empty();
-        Bibliography book =
-                new Bibliography(
-                        "A Book",
-                        none,
-                        none,
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.of("en"),
-                        Optional.empty(),
-                        none,
-                        none,
-                        none,
-                        none);
-        return new Source("book.md", book, SourceText.of(words), List.of(), "");
     }
 
     private void decide(String kind, String words, Map<String, String> values) {
@@ -155,7 +135,7 @@ class IdiomTest {
                     .append("\n\nOne jigger of gin and a dash of gum.\n\n");
             words.append(recipe("Anchor Sling " + i, "1 jigger gin."));
         }
-        source = source(words.toString());
+        source = PlainBook.of(words.toString());
         int before = read().readings().size();
         for (int i = 0; i < 3; i++) {
             decide("cut", "Parlour Cup " + i, Map.of("action", "not-a-recipe"));
