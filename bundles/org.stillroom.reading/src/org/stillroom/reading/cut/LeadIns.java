@@ -103,7 +103,7 @@ final class LeadIns {
             return Optional.empty();
         }
         int end = before.end();
-        int from = sentenceStart(Math.max(before.start(), end - REACH), end);
+        int from = Lines.sentenceStart(text, Math.max(before.start(), end - REACH), end);
         String sentence = text.substring(from, end);
         char close = sentence.charAt(sentence.length() - 1);
         boolean points =
@@ -139,7 +139,7 @@ final class LeadIns {
                 body++;
             }
             if (closes && body < opening.length() && Character.isUpperCase(opening.charAt(body))) {
-                int start = sentenceStart(unit.start(), unit.start() + quoted.start());
+                int start = Lines.sentenceStart(text, unit.start(), unit.start() + quoted.start());
                 int end = unit.start() + body;
                 BodyScore rest = BodyScore.of(text, end, unit.end(), cues);
                 return rest.value() >= BodyScore.RECIPE
@@ -179,24 +179,6 @@ final class LeadIns {
         return rest.value() >= BodyScore.RECIPE
                 ? head(unit.start(), unit.start() + name.start(1), unit.start() + name.end(1), end)
                 : Optional.empty();
-    }
-
-    /** Returns where the last sentence before a place starts. */
-    private int sentenceStart(int from, int end) {
-        int at = end - 2;
-        while (at > from) {
-            char c = text.charAt(at - 1);
-            boolean blank = at < text.length() && Lines.isBlank(text.charAt(at));
-            if (blank && (c == '.' || c == '!' || c == '?' || c == '”')) {
-                int start = at;
-                while (start < end && Lines.isBlank(text.charAt(start))) {
-                    start++;
-                }
-                return start;
-            }
-            at--;
-        }
-        return from;
     }
 
     private Optional<Head> head(int start, int titleStart, int titleEnd, int end) {

@@ -71,4 +71,24 @@ final class Lines {
     static boolean isBlank(char c) {
         return c == ' ' || Character.isWhitespace(c) || c == '\u00a0' || c == '\ufeff';
     }
+
+    /** Returns where the last sentence before a place starts. */
+    static int sentenceStart(String text, int from, int end) {
+        for (int at = end - 2; at > from + 1; at--) {
+            char c = text.charAt(at - 1);
+            boolean closed = ".!?".indexOf(c == '”' ? text.charAt(at - 2) : c) >= 0;
+            if (!closed || !isBlank(text.charAt(at))) {
+                continue;
+            }
+            int start = at;
+            while (start < end && isBlank(text.charAt(start))) {
+                start++;
+            }
+            if (Character.isUpperCase(text.charAt(start))
+                    || "“‘_".indexOf(text.charAt(start)) >= 0) {
+                return start;
+            }
+        }
+        return from;
+    }
 }

@@ -187,7 +187,7 @@ final class Variants {
         if (!BECOMES.matcher(text.substring(Math.max(before.start(), end - 90), end)).find()) {
             return -1;
         }
-        int from = sentenceStart(Math.max(before.start(), end - REACH), end);
+        int from = Lines.sentenceStart(text, Math.max(before.start(), end - REACH), end);
         boolean whole = from == before.start();
         if (whole && before.head().filter(h -> h.accepted).isPresent()) {
             return -1;
@@ -268,7 +268,7 @@ final class Variants {
         if (before.indent() > 0 || before.head().filter(h -> h.accepted).isPresent()) {
             return false;
         }
-        int from = sentenceStart(Math.max(before.start(), before.end() - REACH), before.end());
+        int from = Lines.sentenceStart(text, Math.max(before.start(), before.end() - REACH), before.end());
         String sentence = text.substring(from, before.end());
         boolean colon = sentence.matches("(?s).*[:—-]\\s*");
         boolean another = ANOTHER.matcher(sentence).find();
@@ -346,25 +346,5 @@ final class Variants {
         BodyScore score = BodyScore.of(text, from, end, cues);
         return new Unit(
                 Unit.Kind.BODY, from, end, unit.blankBefore(), unit.indent(), score, unit.head());
-    }
-
-    /** Returns where the last sentence before a place starts. */
-    private int sentenceStart(int from, int end) {
-        for (int at = end - 2; at > from + 1; at--) {
-            char c = text.charAt(at - 1);
-            boolean closed = ".!?".indexOf(c == '”' ? text.charAt(at - 2) : c) >= 0;
-            if (!closed || !Lines.isBlank(text.charAt(at))) {
-                continue;
-            }
-            int start = at;
-            while (start < end && Lines.isBlank(text.charAt(start))) {
-                start++;
-            }
-            if (Character.isUpperCase(text.charAt(start))
-                    || "“‘_".indexOf(text.charAt(start)) >= 0) {
-                return start;
-            }
-        }
-        return from;
     }
 }
