@@ -268,7 +268,9 @@ final class Variants {
         if (before.indent() > 0 || before.head().filter(h -> h.accepted).isPresent()) {
             return false;
         }
-        int from = Lines.sentenceStart(text, Math.max(before.start(), before.end() - REACH), before.end());
+        int from =
+                Lines.sentenceStart(
+                        text, Math.max(before.start(), before.end() - REACH), before.end());
         String sentence = text.substring(from, before.end());
         boolean colon = sentence.matches("(?s).*[:—-]\\s*");
         boolean another = ANOTHER.matcher(sentence).find();

@@ -87,6 +87,16 @@ class NamedInSentencesTest {
     }
 
     @Test
+    void careOfTheCaskIsNoRecipe() {
+        String casks =
+                """
+                _To restore sour Casks._ Put into each cask a pound of lime and two gallons of
+                boiling water; stop it close, shake it, and rinse it in three waters.
+                """;
+        assertEquals(List.of("Mulberry Cup", "Regatta Cup"), titles(BEFORE + casks));
+    }
+
+    @Test
     void aLineThatSaysOrPartsTwoRecipes() {
         String or =
                 """
