@@ -21,7 +21,7 @@ final class EditFinder {
                     + "(?:but |and |only |save that |saving that |except that |excepting that |with |by |use |using |put |put in |of |taking |take |employ(?:ing)? )*"
                     + "(?:the |that )?";
     private static final String INSTEAD =
-            "(?: being| is| are)?(?: used| put| taken| added| employed)? (?:(?<=used |put |taken |employed )for|instead of|in (?:the )?(?:place|lieu|room|stead) of"
+            "(?: being| is| are)?(?: used| put| taken| added| employed| gathered| chosen)? (?:(?<=used |put |taken |employed )for|instead of|in (?:the )?(?:place|lieu|room|stead) of"
                     + "|in exchange for|rather than|vice|substituted for|replacing|where that has|takes? the place of"
                     + "|taking the place of|suppl(?:ies|ying) the place of|ousting|displacing|supplanting"
                     + "|do(?:es|ing) duty for|stand(?:s|ing) (?:in )?for|in substitution for) (?:the |that of |using )*";
@@ -30,6 +30,48 @@ final class EditFinder {
 
     private static final List<Rule> RULES =
             List.of(
+                    rule(
+                            RawEdit.Op.REPLACE,
+                            "\\bsubstitut(?:e|ing) for (?:the )?"
+                                    + N
+                                    + " ((?:an?|one|two|three|four|five|six|half an?|some|\\d+) [^,;:.()§]{2,50}?)"
+                                    + END,
+                            1,
+                            2),
+                    rule(
+                            RawEdit.Op.REPLACE,
+                            "\\b(?:omit(?:ting)?|leav(?:e|ing) out) (?:the )?"
+                                    + N
+                                    + ",? and (?:put|us|tak|substitut)(?:e|ing|ting)? (?:in )?(?:the )?"
+                                    + "(?!twice |thrice |double |half |more |less |extra )"
+                                    + N
+                                    + "(?: instead)?"
+                                    + END,
+                            1,
+                            2),
+                    rule(
+                            RawEdit.Op.REPLACE,
+                            "\\b(?:with|taking|us(?:e|ing)|put(?:ting)?) (?:the )?"
+                                    + N
+                                    + " where (?:the )?"
+                                    + N
+                                    + " (?:is|are) (?:ordered|directed|prescribed|named|used)",
+                            2,
+                            1),
+                    rule(
+                            RawEdit.Op.AMOUNT,
+                            "\\bwith an? (double|treble|half) (?:quantity|allowance|portion|measure) of (?:the )?"
+                                    + N
+                                    + END,
+                            2,
+                            1),
+                    rule(
+                            RawEdit.Op.ADD,
+                            "\\bto (?:each|every|an?) [a-z]+ of which (?:the )?"
+                                    + N
+                                    + " (?:has|have)? ?(?:been|is|are|being) (?:put|added|thrown in)",
+                            0,
+                            1),
                     rule(
                             RawEdit.Op.REPLACE,
                             "\\bsubstitut(?:e|ing|ed)(?: the)? "

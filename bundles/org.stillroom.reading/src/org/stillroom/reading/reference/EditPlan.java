@@ -179,10 +179,17 @@ final class EditPlan {
         }
     }
 
-    /** The words of the recipe say already that the thing comes beside what is there. */
+    /** The words of the recipe say already that the thing is there, or comes beside what is. */
     private boolean isAdded(String word) {
-        boolean changed = edits.stream().anyMatch(e -> e instanceof Edit.Change);
-        return changed && isOne(word, added.stream().map(ReadingLine::ingredientName).toList());
+        List<String> changed = new ArrayList<>();
+        edits.forEach(
+                e -> {
+                    if (e instanceof Edit.Change c) {
+                        changed.add(c.ingredient());
+                    }
+                });
+        boolean beside = isOne(word, added.stream().map(ReadingLine::ingredientName).toList());
+        return isOne(word, changed) || !changed.isEmpty() && beside;
     }
 
     /** Returns the words of a change that named nothing known, where a title's word is in them. */

@@ -43,7 +43,8 @@ final class MentionFinder {
     private static final Trigger TITLE =
             Trigger.of(
                     "same comme wie como igual as like see similar similarly manner lines "
-                            + "fashion style follow everything times headed entitled",
+                            + "fashion style follow everything times headed entitled consult refer "
+                            + "turn ordered directed prescribed",
                     "\\b(?:same (?:way |manner )?as(?: for| in| with)?|comme|wie|como|igual que|as you (?:do|would)|exactly as|just as|as for"
                             + "|as in|as with|like|see|similar(?:ly)? to|manner (?:of|as)|way as|on the lines of|after the (?:manner|fashion|style) of"
                             + "|proceed as|follow|everything in|times|(?:made|make|mix|prepare|prepared"
@@ -51,6 +52,7 @@ final class MentionFinder {
                             + "(?:(?:the )?(?:directions|recipe|receipt|method|instructions|rule|formula)(?: given)?"
                             + " (?:for|of) )?(?:directed |described )?(?:for |in |with |to )?"
                             + "(?:that of |those of )?(?:the |an? |other |le |la |el |l')*"
+                            + "|\\b(?:consult|refer to|turn to|(?:ordered|directed|prescribed) (?:in|for|under)) (?:the )?"
                             + "|\\b(?:recipe|receipt|directions|one) (?:headed|entitled) [“\"'‘’]?");
     private static final Trigger LAST_BUT_ONE =
             Trigger.of("last first", "(the )?(one before (the )?last|last but one|first of these)");
